@@ -1,0 +1,8 @@
+package streamwright.yard;
+
+/** What hangs on a board. */
+public enum Drives {
+    PIXELS,
+    OUTPUTS,
+    PANEL
+}
