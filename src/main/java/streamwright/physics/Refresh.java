@@ -19,9 +19,12 @@ public final class Refresh {
     public static long pixels(PixelKind kind, double frameRate) {
         BigDecimal rate = BigDecimal.valueOf(frameRate);
         // both sides times the frame rate, so that nothing is divided before the floor
-        BigDecimal room = MILLION.subtract(
-                BigDecimal.valueOf(kind.reset()).add(BigDecimal.valueOf(kind.prefix())).multiply(rate));
-        BigDecimal pixel = BigDecimal.valueOf(kind.bits()).multiply(BigDecimal.valueOf(kind.bitTime())).multiply(rate);
+        BigDecimal room = MILLION.subtract(BigDecimal.valueOf(kind.reset())
+                .add(BigDecimal.valueOf(kind.prefix()))
+                .multiply(rate));
+        BigDecimal pixel = BigDecimal.valueOf(kind.bits())
+                .multiply(BigDecimal.valueOf(kind.bitTime()))
+                .multiply(rate);
         return Math.max(0, room.divide(pixel, 0, RoundingMode.FLOOR).longValue());
     }
 

@@ -21,9 +21,7 @@ public final class Runs {
 
     /** Null pixels that a lead of this length needs. */
     public static int leadNulls(Rules rules, double length) {
-        return length <= rules.leadData() + ROUNDING
-                ? 0
-                : steps(length - rules.leadData(), rules.jumperData());
+        return length <= rules.leadData() + ROUNDING ? 0 : steps(length - rules.leadData(), rules.jumperData());
     }
 
     /** Null pixels that a jumper of this length needs. */

@@ -44,13 +44,41 @@ public record Plan(
         Status proof = cost - held < 0.005 ? Status.OPTIMAL : Status.FEASIBLE;
         double open = cost > 0 ? (cost - held) / cost : 0;
         return new Plan(
-                format, yard, proof, cost, held, open, newSeconds, newSeed, totals, cables, boards, supplies, reasons,
-                changes, work, workBound);
+                format,
+                yard,
+                proof,
+                cost,
+                held,
+                open,
+                newSeconds,
+                newSeed,
+                totals,
+                cables,
+                boards,
+                supplies,
+                reasons,
+                changes,
+                work,
+                workBound);
     }
 
     public Plan withReasons(List<Reason> newReasons) {
         return new Plan(
-                format, yard, status, cost, bound, gap, seconds, seed, totals, cables, boards, supplies, newReasons,
-                changes, work, workBound);
+                format,
+                yard,
+                status,
+                cost,
+                bound,
+                gap,
+                seconds,
+                seed,
+                totals,
+                cables,
+                boards,
+                supplies,
+                newReasons,
+                changes,
+                work,
+                workBound);
     }
 }

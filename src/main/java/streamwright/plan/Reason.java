@@ -44,7 +44,10 @@ public record Reason(About about, String chose, List<Because> because, List<Inst
 
     /** Either a rule with its figure and limit, or a cost. */
     public record Because(
-            @Nullable String rule, @Nullable Double figure, @Nullable Double limit, @Nullable Double cost) {
+            @Nullable String rule,
+            @Nullable Double figure,
+            @Nullable Double limit,
+            @Nullable Double cost) {
         public static Because rule(Rule rule, double figure, double limit) {
             return new Because(rule.label(), figure, limit, null);
         }
@@ -55,7 +58,10 @@ public record Reason(About about, String chose, List<Because> because, List<Inst
     }
 
     /** A choice not taken: what it would cost more, or what it would break. */
-    public record Instead(String what, @Nullable Double extraCost, @Nullable Broken breaks) {}
+    public record Instead(
+            String what,
+            @Nullable Double extraCost,
+            @Nullable Broken breaks) {}
 
     /** A rule with the figure that breaks it and the limit it breaks. */
     public record Broken(String rule, double figure, double limit) {}

@@ -9,5 +9,4 @@ package streamwright.plan;
  * @param limit pixels it may carry
  * @param universe and slot: where its start channel lies
  */
-public record StreamUse(
-        int stream, String pixel, long startChannel, int pixels, int limit, int universe, int slot) {}
+public record StreamUse(int stream, String pixel, long startChannel, int pixels, int limit, int universe, int slot) {}

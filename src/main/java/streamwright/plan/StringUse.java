@@ -9,5 +9,4 @@ package streamwright.plan;
  * @param channel of its first lit pixel
  * @param length of its lead (first on the port) or jumper
  */
-public record StringUse(
-        String prop, int string, int nulls, int firstPixel, int pixels, long channel, double length) {}
+public record StringUse(String prop, int string, int nulls, int firstPixel, int pixels, long channel, double length) {}

@@ -32,7 +32,6 @@ public record Rules(
 
     public static Rules defaults(Units units) {
         double u = units.metres();
-        return new Rules(
-                6.0 / u, 3.0 / u, 2, 60 / u, 90 / u, 1.10, 1.0 / u, 0.3 / u, 0.82, 1.31, 1.16, 0.02, 0.80);
+        return new Rules(6.0 / u, 3.0 / u, 2, 60 / u, 90 / u, 1.10, 1.0 / u, 0.3 / u, 0.82, 1.31, 1.16, 0.02, 0.80);
     }
 }
