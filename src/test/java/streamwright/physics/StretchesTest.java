@@ -29,7 +29,8 @@ class StretchesTest {
         final Units units;
         final PixelKind kind;
 
-        Port(Random random) {
+        /** Up to ten pixels in up to three strings, or so many times as many pixels. */
+        Port(Random random, int times) {
             int strings = 1 + random.nextInt(3);
             pixels = new int[strings];
             jumpers = new double[strings];
@@ -38,6 +39,7 @@ class StretchesTest {
             for (int s = 0; s < strings; s++) {
                 pixels[s] = Math.min(6, 1 + random.nextInt(Math.max(1, left - (strings - s - 1))));
                 left -= pixels[s];
+                pixels[s] *= times;
                 jumpers[s] = random.nextDouble() * 9;
                 wires[s] = random.nextDouble() * 20;
             }
@@ -50,7 +52,7 @@ class StretchesTest {
             units = random.nextBoolean() ? Units.M : Units.FT;
             double low = 4 + random.nextDouble() * 0.9;
             double pitch = 0.2 + random.nextDouble();
-            kind = new PixelKind("tiny", 3, 24, 1.25, 50, 0, 5, low, 0.5, pitch, 0.3, "invented");
+            kind = new PixelKind("tiny", 3, 24, 1.25, 50, 0, 5, low, 0.5 / times, pitch / times, 0.3, "invented");
         }
 
         Power power() {
@@ -102,6 +104,25 @@ class StretchesTest {
             return true;
         }
 
+        /** Cheapest cost by trying every next start from every start, infinite if none holds. */
+        double everyNextStart() {
+            List<Feed.Place> places = places();
+            int n = places.size();
+            double[] cheapest = new double[n + 1];
+            for (int from = n - 1; from >= 0; from--) {
+                double after = Double.POSITIVE_INFINITY;
+                for (int to = from + 1; to <= n; to++) {
+                    if (cheapest[to] < after && holds(places, from, to)) {
+                        after = cheapest[to];
+                    }
+                }
+                double own =
+                        from == 0 ? 0 : costs.injection() + costs.injectionWire() * injectionLength(places.get(from));
+                cheapest[from] = own + after;
+            }
+            return cheapest[0];
+        }
+
         /** Cheapest cost over all sets, infinite if none holds. */
         double bruteForce() {
             List<Feed.Place> places = places();
@@ -136,7 +157,7 @@ class StretchesTest {
         int some = 0;
         int impossible = 0;
         for (int i = 0; i < 500; i++) {
-            Port port = new Port(random);
+            Port port = new Port(random, 1);
             double expected = port.bruteForce();
             Optional<Feed> found =
                     port.power().feed(port.lead, port.pixels, port.jumpers, port.wires, port.pixels.length);
@@ -178,5 +199,25 @@ class StretchesTest {
         assertThat(port.holds(places, from, places.size())).isTrue();
         assertThat(feed.ampsAll()).isEqualTo(places.size() * port.kind.amps(), within(1e-9));
         assertThat(feed.voltsLeast()).isGreaterThanOrEqualTo(port.kind.voltsLow() - 1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {5, 6})
+    void matchesEveryNextStartOnLongPorts(int seed) {
+        Random random = new Random(seed);
+        int several = 0;
+        for (int i = 0; i < 60; i++) {
+            Port port = new Port(random, 12);
+            double expected = port.everyNextStart();
+            Optional<Feed> found =
+                    port.power().feed(port.lead, port.pixels, port.jumpers, port.wires, port.pixels.length);
+            assertThat(found.isPresent()).as("port %s", i).isEqualTo(expected < Double.POSITIVE_INFINITY);
+            if (found.isPresent()) {
+                assertThat(found.get().cost()).as("port %s", i).isEqualTo(expected, within(1e-9));
+                assertHolds(port, found.get());
+                several += found.get().injections().size() > 1 ? 1 : 0;
+            }
+        }
+        assertThat(several).as("ports with several injections").isGreaterThan(10);
     }
 }
