@@ -11,7 +11,7 @@ import streamwright.yard.Yard;
 
 /**
  * Shortest ways around obstacles. Wire may run along an edge, also one that two obstacles share, and through a point
- * where two touch. Searches are kept by the place where they start. Safe to ask from several threads; the same from a
+ * where two touch. What a place sees is kept, and the search from it. Safe to ask from several threads; the same from a
  * to b as from b to a, to the last bit.
  */
 public final class GroundPaths implements Ground {
@@ -20,6 +20,7 @@ public final class GroundPaths implements Ground {
     private final List<Obstacle> obstacles;
     private final List<Ring> rings = new ArrayList<>();
     private final Sight sight;
+    private final Map<Place, Sight.View> views = new ConcurrentHashMap<>();
     private final Map<Place, Wavefront> searches = new ConcurrentHashMap<>();
 
     private GroundPaths(List<Obstacle> obstacles) {
@@ -52,8 +53,12 @@ public final class GroundPaths implements Ground {
         if (sight.clear(from.x(), from.y(), to.x(), to.y())) {
             return Math.hypot(to.x() - from.x(), to.y() - from.y());
         }
-        return searches.computeIfAbsent(
-                        new Place(from.x(), from.y()), place -> new Wavefront(sight, place.x(), place.y()))
-                .to(to.x(), to.y());
+        Place start = new Place(from.x(), from.y());
+        Wavefront search = searches.computeIfAbsent(start, place -> new Wavefront(sight, view(place)));
+        return search.to(view(new Place(to.x(), to.y())));
+    }
+
+    private Sight.View view(Place place) {
+        return views.computeIfAbsent(place, p -> sight.from(p.x, p.y));
     }
 }

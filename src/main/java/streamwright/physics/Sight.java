@@ -16,7 +16,7 @@ final class Sight {
     private final List<Ring> ring = new ArrayList<>();
 
     private final int[] index;
-    private final AtomicReferenceArray<int[]> seen;
+    private final AtomicReferenceArray<View> views;
 
     Sight(List<Ring> rings) {
         this.rings = rings;
@@ -30,20 +30,23 @@ final class Sight {
             }
         }
         index = indices.stream().mapToInt(Integer::intValue).toArray();
-        seen = new AtomicReferenceArray<>(index.length);
+        views = new AtomicReferenceArray<>(index.length);
+    }
+
+    /** The corners that a place sees, for ways that can bend there, and how far they are. */
+    static final class View {
+        final int[] corners;
+        final double[] distances;
+
+        private View(int[] corners, double[] distances) {
+            this.corners = corners;
+            this.distances = distances;
+        }
     }
 
     /** Number of corners. */
     int corners() {
         return index.length;
-    }
-
-    double x(int corner) {
-        return ring.get(corner).x[index[corner]];
-    }
-
-    double y(int corner) {
-        return ring.get(corner).y[index[corner]];
     }
 
     boolean clear(double ax, double ay, double bx, double by) {
@@ -55,32 +58,45 @@ final class Sight {
         return true;
     }
 
-    /** Whether a place and a corner see each other, and a way between them can bend there. */
-    boolean sees(double px, double py, int corner) {
-        return ring.get(corner).tangent(px, py, index[corner]) && clear(px, py, x(corner), y(corner));
+    View from(double x, double y) {
+        return look(x, y, -1);
     }
 
-    /** The corners that a corner sees, for ways that can bend at both. */
-    int[] seen(int corner) {
-        int[] known = seen.get(corner);
+    /** What a corner sees, for ways that can bend at both ends. */
+    View fromCorner(int corner) {
+        View known = views.get(corner);
         if (known == null) {
-            known = look(corner);
-            seen.set(corner, known);
+            known = look(x(corner), y(corner), corner);
+            views.set(corner, known);
         }
         return known;
     }
 
-    private int[] look(int corner) {
-        int[] found = new int[index.length];
+    /** Looks from a place, which is the corner {@code at} unless that is negative. */
+    private View look(double px, double py, int at) {
+        int[] corners = new int[index.length];
+        double[] distances = new double[index.length];
         int n = 0;
-        for (int other = 0; other < index.length; other++) {
-            if (other != corner
-                    && ring.get(corner).tangent(x(other), y(other), index[corner])
-                    && sees(x(corner), y(corner), other)) {
-                found[n++] = other;
+        for (int corner = 0; corner < index.length; corner++) {
+            double x = x(corner);
+            double y = y(corner);
+            if (corner != at
+                    && (at < 0 || ring.get(at).tangent(x, y, index[at]))
+                    && ring.get(corner).tangent(px, py, index[corner])
+                    && clear(px, py, x, y)) {
+                corners[n] = corner;
+                distances[n++] = Math.hypot(x - px, y - py);
             }
         }
-        return Arrays.copyOf(found, n);
+        return new View(Arrays.copyOf(corners, n), Arrays.copyOf(distances, n));
+    }
+
+    private double x(int corner) {
+        return ring.get(corner).x[index[corner]];
+    }
+
+    private double y(int corner) {
+        return ring.get(corner).y[index[corner]];
     }
 
     private boolean buried(double x, double y) {

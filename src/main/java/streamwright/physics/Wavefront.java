@@ -10,48 +10,35 @@ final class Wavefront {
 
     private final Sight sight;
     private final double[] distance;
-    private final int[] settled;
-    private int settledCount;
-    private final boolean[] done;
+    private final boolean[] settled;
     private final PriorityQueue<Reached> front =
             new PriorityQueue<>(Comparator.comparingDouble(Reached::distance).thenComparingInt(Reached::corner));
 
-    Wavefront(Sight sight, double fromX, double fromY) {
+    Wavefront(Sight sight, Sight.View from) {
         this.sight = sight;
-        int corners = sight.corners();
-        distance = new double[corners];
+        distance = new double[sight.corners()];
         Arrays.fill(distance, Double.POSITIVE_INFINITY);
-        settled = new int[corners];
-        done = new boolean[corners];
-        for (int corner = 0; corner < corners; corner++) {
-            if (sight.sees(fromX, fromY, corner)) {
-                reach(corner, between(fromX, fromY, corner));
-            }
+        settled = new boolean[sight.corners()];
+        for (int v = 0; v < from.corners.length; v++) {
+            reach(from.corners[v], from.distances[v]);
         }
     }
 
     /** Shortest way around at least one corner; infinite where there is none. */
-    synchronized double to(double x, double y) {
-        double best = Double.POSITIVE_INFINITY;
-        for (int s = 0; s < settledCount; s++) {
-            best = Math.min(best, over(settled[s], x, y, best));
-        }
+    synchronized double to(Sight.View place) {
+        double best = best(place);
         while (!front.isEmpty() && front.peek().distance < best) {
             int corner = front.poll().corner;
-            if (!done[corner]) {
-                settle(corner);
-                best = Math.min(best, over(corner, x, y, best));
+            if (!settled[corner]) {
+                settled[corner] = true;
+                Sight.View view = sight.fromCorner(corner);
+                for (int v = 0; v < view.corners.length; v++) {
+                    reach(view.corners[v], distance[corner] + view.distances[v]);
+                }
+                best = best(place);
             }
         }
         return best;
-    }
-
-    private void settle(int corner) {
-        done[corner] = true;
-        settled[settledCount++] = corner;
-        for (int next : sight.seen(corner)) {
-            reach(next, distance[corner] + between(sight.x(corner), sight.y(corner), next));
-        }
     }
 
     private void reach(int corner, double length) {
@@ -61,13 +48,11 @@ final class Wavefront {
         }
     }
 
-    /** Way over a settled corner, looked for only where it could beat the best. */
-    private double over(int corner, double x, double y, double best) {
-        double length = distance[corner] + between(x, y, corner);
-        return length < best && sight.sees(x, y, corner) ? length : Double.POSITIVE_INFINITY;
-    }
-
-    private double between(double x, double y, int corner) {
-        return Math.hypot(sight.x(corner) - x, sight.y(corner) - y);
+    private double best(Sight.View place) {
+        double best = Double.POSITIVE_INFINITY;
+        for (int v = 0; v < place.corners.length; v++) {
+            best = Math.min(best, distance[place.corners[v]] + place.distances[v]);
+        }
+        return best;
     }
 }
