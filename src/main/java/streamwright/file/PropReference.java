@@ -1,0 +1,38 @@
+package streamwright.file;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Props that a table beside the yard file lists. */
+final class PropReference extends Struct<PropList> {
+    private final Field<PropList> csv;
+
+    PropReference(Path yard, PropRow row) {
+        super("a prop list");
+        csv = required("csv", new Reference(yard, row), "path of a prop list, relative to the yard file or absolute");
+    }
+
+    @Override
+    protected PropList build(Values values) {
+        return values.get(csv);
+    }
+
+    private record Reference(Path yard, PropRow row) implements Shape<PropList> {
+        @Override
+        public @Nullable PropList read(Place place, Problems problems) {
+            Path path = Neighbour.path(yard, place, problems);
+            return path == null ? null : PropTable.read(path, row, problems);
+        }
+
+        @Override
+        public String wanted() {
+            return "the path of a file";
+        }
+
+        @Override
+        public Map<String, Object> schema() {
+            return Words.ANY.schema();
+        }
+    }
+}
