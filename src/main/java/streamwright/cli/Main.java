@@ -3,8 +3,10 @@ package streamwright.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.PrintWriter;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -13,8 +15,29 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "streamwright",
         description = "Plans the data wiring of an outdoor pixel-light yard and says why.",
+        footer = {
+            "  streamwright plan yard.yaml -o plan.json      lay the yard out",
+            "  streamwright check yard.yaml plan.json        audit a plan, also one made by hand",
+            "  streamwright explain yard.yaml plan.json B3   say why board B3 hangs where it hangs",
+            "  streamwright limits --pixel ws2811            say how many pixels a stream holds",
+        },
         mixinStandardHelpOptions = true,
-        versionProvider = Version.class)
+        versionProvider = Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        exitCodeListHeading = "%nExit status:%n",
+        exitCodeList = {
+            "0:done",
+            "1:the yard cannot be laid out, or the audit found a broken rule",
+            "2:the command line or a file is wrong",
+            "3:stopped before any plan was found",
+            "130:interrupted; the best plan so far has been written",
+        },
+        subcommands = {
+            ExplainCommand.class,
+            LimitsCommand.class,
+            ModelsCommand.class,
+            CompletionCommand.class,
+        })
 public final class Main implements Runnable {
     @Spec
     private CommandSpec spec;
@@ -22,16 +45,40 @@ public final class Main implements Runnable {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(run(new PrintWriter(System.out, true, UTF_8), new PrintWriter(System.err, true, UTF_8), args));
+        // figures and messages are the same in every country
+        Locale.setDefault(Locale.ROOT);
+        System.exit(run(new PrintWriter(System.out, false, UTF_8), new PrintWriter(System.err, true, UTF_8), args));
     }
 
     /** Runs one command line; results go to {@code out}, the rest to {@code err}. Returns the exit status. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Main()).setOut(out).setErr(err).execute(args);
+        int status;
+        try {
+            status = commandLine().setOut(out).setErr(err).execute(args);
+        } catch (Throwable fault) {
+            // the exit status of an uncaught error would say "cannot be laid out"
+            status = Complaints.ofFault(fault, err);
+        }
+        if (out.checkError()) {
+            err.println("The output could not be written.");
+            return status == Exit.DONE ? Exit.WRONG : status;
+        }
+        return status;
+    }
+
+    private static CommandLine commandLine() {
+        CommandLine line = new CommandLine(new Main());
+        HelpPage.layOut(line);
+        line.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
+        // a name may begin with @
+        line.setExpandAtFiles(false);
+        line.setParameterExceptionHandler(Complaints::ofUsage);
+        line.setExecutionExceptionHandler((e, command, parsed) -> Complaints.ofRun(e, command));
+        return line;
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Missing a command");
+        throw new ParameterException(spec.commandLine(), "Which command? It comes first, e.g. 'streamwright plan'.");
     }
 }

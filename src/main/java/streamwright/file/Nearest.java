@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Guesses which known word was meant. */
-final class Nearest {
+public final class Nearest {
     private static final int MOST_LISTED = 12;
 
     private Nearest() {}
@@ -21,7 +21,7 @@ final class Nearest {
     }
 
     /** The known word at most a third of its letters away, or null. */
-    static @Nullable String of(String word, Collection<String> known) {
+    public static @Nullable String of(String word, Collection<String> known) {
         // no known word is so long that a longer one could be near
         if (word.length() > 100) {
             return null;

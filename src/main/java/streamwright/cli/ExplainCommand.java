@@ -1,0 +1,72 @@
+package streamwright.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import streamwright.plan.Plan;
+import streamwright.plan.Reason;
+import streamwright.plan.Reason.About;
+import streamwright.report.Cautions;
+import streamwright.yard.Yard;
+
+/** The reasons for one prop, board, cable or the whole yard. */
+@Command(
+        name = "explain",
+        description = "Says why a plan is as it is, and what the next-best choices would have cost.",
+        footer = {
+            "  streamwright explain yard.yaml plan.json              everything",
+            "  streamwright explain yard.yaml plan.json gable        a prop",
+            "  streamwright explain yard.yaml plan.json \"gable 2\"    one of its strings",
+            "  streamwright explain yard.yaml plan.json B3           a board",
+            "  streamwright explain yard.yaml plan.json \"shed 1\"     the cable at jack 1 of controller shed",
+            "  streamwright explain yard.yaml plan.json yard         what holds for the whole yard",
+        },
+        mixinStandardHelpOptions = true)
+final class ExplainCommand implements Callable<Integer> {
+    @Parameters(index = "0", paramLabel = "YARD", description = "The yard file, or a prop list (CSV).")
+    private Path yardPath;
+
+    @Parameters(index = "1", paramLabel = "PLAN", description = "The plan file.")
+    private Path planPath;
+
+    @Parameters(
+            index = "2",
+            arity = "0..1",
+            paramLabel = "WHAT",
+            description = "A prop, string, board or cable, or 'yard'.")
+    private @Nullable String what;
+
+    @Option(names = "--json", description = "Prints the reasons as JSON.")
+    private boolean json;
+
+    @Mixin
+    private Console console;
+
+    @Override
+    public Integer call() {
+        Yard yard = Inputs.yard(yardPath, console);
+        Plan plan = Inputs.plan(planPath, console);
+        Predicate<About> asked = what == null ? about -> true : Subject.of(what, yard, plan);
+        List<Reason> reasons = plan.reasons().stream()
+                .filter(reason -> asked.test(reason.about()))
+                .toList();
+        if (json) {
+            console.out().println(Json.text(reasons));
+            return Exit.DONE;
+        }
+        if (reasons.isEmpty()) {
+            console.remark("The plan says no reason" + (what == null ? "." : " for " + what + "."));
+        }
+        if (reasons.stream().anyMatch(Cautions::needed)) {
+            console.out().println(Cautions.POWER + "\n");
+        }
+        reasons.forEach(reason -> console.out().println(ReasonText.of(reason)));
+        return Exit.DONE;
+    }
+}

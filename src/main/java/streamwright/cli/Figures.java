@@ -1,0 +1,44 @@
+package streamwright.cli;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+
+/** Figures as they are shown: thousands set apart, no more digits than mean something, the same in every country. */
+final class Figures {
+    private static final DecimalFormatSymbols SYMBOLS = DecimalFormatSymbols.getInstance(Locale.ROOT);
+
+    private Figures() {}
+
+    /** At most three decimals, no zeros at the end. */
+    static String plain(double figure) {
+        return format("#,##0.###", figure, RoundingMode.HALF_EVEN);
+    }
+
+    static String plain(long number) {
+        return String.format(Locale.ROOT, "%,d", number);
+    }
+
+    /** Two decimals. */
+    static String money(double amount) {
+        return format("#,##0.00", amount, RoundingMode.HALF_EVEN);
+    }
+
+    /** One decimal. */
+    static String length(double length) {
+        return format("#,##0.0", length, RoundingMode.HALF_EVEN);
+    }
+
+    /** A share as a percentage with one decimal, rounded up: a gap must not look smaller than it is. */
+    static String percentUp(double share) {
+        return format("0.0", share * 100, RoundingMode.CEILING) + " %";
+    }
+
+    private static String format(String pattern, double figure, RoundingMode rounding) {
+        DecimalFormat format = new DecimalFormat(pattern, SYMBOLS);
+        format.setRoundingMode(rounding);
+        return format.format(Double.isFinite(figure) ? BigDecimal.valueOf(figure) : figure);
+    }
+}
