@@ -1,0 +1,4 @@
+package streamwright.check;
+
+/** Names one string. */
+record StringKey(String prop, int number) {}
