@@ -1,0 +1,177 @@
+package streamwright.solve;
+
+/** Rows that are added where the relaxation breaks them. W is a set of spots; an arc enters it from outside. */
+final class Cut {
+    private Cut() {}
+
+    /** Rows that are homogeneous, at least 0, and weigh the arcs that enter a set. */
+    private abstract static class Entering implements Row {
+        final boolean[] inside;
+        final int controllers;
+        final double weight;
+
+        Entering(boolean[] inside, int controllers, double weight) {
+            this.inside = inside;
+            this.controllers = controllers;
+            this.weight = weight;
+        }
+
+        @Override
+        public boolean cut() {
+            return true;
+        }
+
+        @Override
+        public double low() {
+            return 0;
+        }
+
+        @Override
+        public double high() {
+            return Double.POSITIVE_INFINITY;
+        }
+
+        @Override
+        public boolean hasArcs() {
+            return true;
+        }
+
+        @Override
+        public double arc(int from, int to) {
+            return inside[to] && (from < controllers || !inside[from - controllers]) ? weight : 0;
+        }
+    }
+
+    /**
+     * A string served from inside W needs an arc into W: a board there is reached by a cable from outside. For an item
+     * of n strings the sum of the n rows, which averaging over the equal strings makes as strong.
+     */
+    static Row connected(boolean[] inside, int controllers, int item, int count) {
+        return new Entering(inside, controllers, count) {
+            @Override
+            public double item(int k, int spot) {
+                return k == item && inside[spot] ? -1 : 0;
+            }
+
+            @Override
+            public int onlyItem() {
+                return item;
+            }
+        };
+    }
+
+    /** A used spot inside W needs an arc into W. */
+    static Row reached(boolean[] inside, int controllers, int used) {
+        return new Entering(inside, controllers, 1) {
+            @Override
+            public double used(int spot) {
+                return spot == used ? -1 : 0;
+            }
+        };
+    }
+
+    /** All pixels served from inside W pass through the cables that enter W, each with so many streams. */
+    static Row carried(boolean[] inside, Site site, Items items, double[] share) {
+        int most = 0;
+        for (int streams : site.streams) {
+            most = Math.max(most, streams);
+        }
+        return new Entering(inside, site.controllers.length, most) {
+            @Override
+            public double item(int k, int spot) {
+                return inside[spot] ? -share[k] : 0;
+            }
+
+            @Override
+            public int onlyItem() {
+                return ALL;
+            }
+        };
+    }
+
+    /** A string is served only from a used spot. */
+    static Row usedSpot(int item, int count, int at) {
+        return new Row() {
+            @Override
+            public boolean cut() {
+                return true;
+            }
+
+            @Override
+            public double low() {
+                return 0;
+            }
+
+            @Override
+            public double high() {
+                return Double.POSITIVE_INFINITY;
+            }
+
+            @Override
+            public double item(int k, int spot) {
+                return k == item && spot == at ? -1 : 0;
+            }
+
+            @Override
+            public int onlyItem() {
+                return item;
+            }
+
+            @Override
+            public double used(int spot) {
+                return spot == at ? count : 0;
+            }
+        };
+    }
+
+    /**
+     * Boards come whole. Let W be a set of spots and T a set of items with n strings in all. Ports at W are at least
+     * the strands there that T's strings lead, so {@code sum P(m) boards(m) >= n - s} with s the strings of T that lead
+     * no strand at W. Mixed-integer rounding (Nemhauser and Wolsey 1990) of this row divided by P, the most ports of a
+     * model, gives {@code sum F(P(m)/P) boards(m) + s / (P f) >= ceil(n/P)} with f the fractional part of n/P and
+     * {@code F(a) = floor(a) + min(1, frac(a)/f)}.
+     */
+    static Row wholeBoards(boolean[] inside, boolean[] leads, int strings, Site site) {
+        int ports = 0;
+        for (int m = 0; m < site.offers.length; m++) {
+            ports = Math.max(ports, site.ports(m));
+        }
+        int rest = strings % ports;
+        double[] weight = new double[site.offers.length];
+        for (int m = 0; m < weight.length; m++) {
+            weight[m] = rest * (site.ports(m) == ports ? 1.0 : Math.min(1.0, site.ports(m) / (double) rest));
+        }
+        double low = rest * (strings / ports + 1) - strings;
+        return new Row() {
+            @Override
+            public boolean cut() {
+                return true;
+            }
+
+            @Override
+            public double low() {
+                return low;
+            }
+
+            @Override
+            public double high() {
+                return Double.POSITIVE_INFINITY;
+            }
+
+            @Override
+            public double board(int spot, int m) {
+                return inside[spot] ? weight[m] : 0;
+            }
+
+            @Override
+            public boolean hasHeads() {
+                return true;
+            }
+
+            @Override
+            public double head(int k, int spot) {
+                return inside[spot] && leads[k] ? -1 : 0;
+            }
+        };
+    }
+}

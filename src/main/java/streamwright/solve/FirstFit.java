@@ -1,0 +1,147 @@
+package streamwright.solve;
+
+import java.util.Comparator;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import streamwright.solve.Draft.Cable;
+import streamwright.solve.Draft.Hung;
+import streamwright.yard.Point;
+
+/**
+ * Careful practice by hand: walk to the nearest feed that is not served, hang a board there, fill its ports with the
+ * nearest strings and behind each what may follow within a jumper without nulls, walk on; begin a new cable when a limit
+ * is met. Common practice, no source.
+ */
+final class FirstFit {
+    private final Draft draft;
+    private final Site site;
+
+    FirstFit(Draft draft) {
+        this.draft = draft;
+        site = draft.site;
+    }
+
+    /** Lays everything out; false where this practice leaves strings unserved. */
+    boolean run() {
+        for (Cable cable : draft.cables) {
+            if (draft.complete()) {
+                return true;
+            }
+            walk(cable);
+        }
+        return draft.complete();
+    }
+
+    private void walk(Cable cable) {
+        Point from = site.controllers[cable.controller].at();
+        while (cable.size < cable.boards.length) {
+            Hung board = hangNearest(cable, from);
+            if (board == null) {
+                return;
+            }
+            from = site.spots[board.spot].at();
+            fill(board);
+        }
+    }
+
+    /** A board at the spot nearest to the nearest feed where one may hang; null where a limit is met. */
+    private @Nullable Hung hangNearest(Cable cable, Point from) {
+        int[] order = IntStream.range(0, site.strings.length)
+                .filter(i -> draft.at[i] == null)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> site.ground.path(from, site.strings[i].feed())))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        for (int string : order) {
+            for (Site.Wire lead : site.leads[string]) {
+                for (int m = 0; m < site.offers.length; m++) {
+                    if (!mayHang(cable, lead.to(), m)) {
+                        continue;
+                    }
+                    Hung board = draft.hang(cable, cable.size, lead.to(), m);
+                    if (draft.lengthsHold(cable) && put(board, string)) {
+                        return board;
+                    }
+                    draft.takeDown(board);
+                }
+            }
+        }
+        return null;
+    }
+
+    private boolean mayHang(Cable cable, int spot, int model) {
+        if (!draft.mayHang(spot, model)) {
+            return false;
+        }
+        return cable.size == 0
+                || (site.model(model).addressed()
+                        && site.model(cable.boards[0].model).addressed()
+                        && (!site.idsMatter || Ids.enough(site, cable, model)));
+    }
+
+    private void fill(Hung board) {
+        extend(board);
+        for (Site.Wire near : site.reach[board.spot]) {
+            if (board.used == board.ports.length) {
+                return;
+            }
+            if (draft.at[near.to()] == null && put(board, near.to())) {
+                extend(board);
+            }
+        }
+    }
+
+    /** Behind each port's last string, what may follow without a null. */
+    private void extend(Hung board) {
+        for (int p = 0; p < board.ports.length; p++) {
+            boolean longer = true;
+            while (board.ports[p] != null && longer) {
+                longer = follow(board, p);
+            }
+        }
+    }
+
+    private boolean follow(Hung board, int port) {
+        Chain chain = board.ports[port];
+        int last = chain.strings()[chain.strings().length - 1];
+        for (Site.Wire jumper : site.after[last]) {
+            if (draft.at[jumper.to()] != null || jumper.nulls() > 0) {
+                continue;
+            }
+            Chain longer = Chain.of(site, board.spot, board.model, chain.with(chain.strings().length, jumper.to()));
+            if (longer != null
+                    && draft.streamTakes(
+                            board.cable, board.stream[port], site.kind[last], longer.pixels() - chain.pixels())
+                    && draft.powerTakes(board, site.kind[last], longer.amps() - chain.amps())
+                    && longer.cost() - chain.cost() <= jumper.cost() + 1e-9) {
+                draft.set(board, port, longer, board.stream[port]);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean put(Hung board, int string) {
+        Chain alone = Chain.of(site, board.spot, board.model, new int[] {string});
+        if (alone == null || !draft.powerTakes(board, site.kind[string], alone.amps())) {
+            return false;
+        }
+        int bestPort = -1;
+        int bestStream = -1;
+        for (int p = 0; p < board.ports.length; p++) {
+            for (int s = 0; s < board.cable.load.length && board.ports[p] == null; s++) {
+                boolean emptier = bestPort < 0 || board.cable.load[s] < board.cable.load[bestStream];
+                if (emptier
+                        && site.hears(board.model, p, s)
+                        && draft.streamTakes(board.cable, s, site.kind[string], alone.pixels())) {
+                    bestPort = p;
+                    bestStream = s;
+                }
+            }
+        }
+        if (bestPort >= 0) {
+            draft.set(board, bestPort, alone, bestStream);
+        }
+        return bestPort >= 0;
+    }
+}

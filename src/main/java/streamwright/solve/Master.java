@@ -1,0 +1,533 @@
+package streamwright.solve;
+
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPObjective;
+import com.google.ortools.linearsolver.MPSolver;
+import com.google.ortools.linearsolver.MPSolverParameters;
+import com.google.ortools.linearsolver.MPVariable;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The relaxation as a linear programme: trunk arcs, boards and used spots by number, and a column for each strand at
+ * each spot. Streams have no index; cables are told apart only by where they begin. Every plan is a solution of it that
+ * costs no more than the plan, so once nothing prices in its value is a bound.
+ */
+final class Master {
+    private static final double INF = Double.POSITIVE_INFINITY;
+    private static final double PRICED = 1e-7;
+
+    /** A strand on a port at a spot. */
+    static final class Column {
+        final int strand;
+        final int spot;
+        final double cost;
+        final MPVariable variable;
+        double value;
+
+        Column(int strand, int spot, double cost, MPVariable variable) {
+            this.strand = strand;
+            this.spot = spot;
+            this.cost = cost;
+            this.variable = variable;
+        }
+    }
+
+    private record Held(Row row, MPConstraint constraint) {}
+
+    final Site site;
+    final Items items;
+    final Strands strands;
+    private final StrandPrices prices;
+    private final boolean whole;
+    private final MPSolver solver;
+    private final MPObjective objective;
+    private final int controllers;
+    private final int spots;
+    private final List<Held> rows = new ArrayList<>();
+    final List<Column> columns = new ArrayList<>();
+    private final boolean[][] known;
+    final @Nullable MPVariable[][] arc;
+    final MPVariable[] used;
+    final MPVariable[][] board;
+    private final MPVariable[] paid;
+
+    /** Strings of an item left out, at a price above that of serving any: so that a solution always exists. */
+    private final MPVariable[] shortage;
+
+    private @Nullable MPConstraint costRow;
+    private boolean grown = true;
+
+    /** Values of the last solution. */
+    double[][] arcValue = new double[0][];
+
+    double[] usedValue = new double[0];
+    double[][] boardValue = new double[0][];
+
+    /** {@code served[k][p]}: strings of item k served from spot p. */
+    double[][] served = new double[0][];
+
+    /** {@code led[k][p]}: strands at spot p that item k leads. */
+    double[][] led = new double[0][];
+
+    double value;
+
+    /** @param whole whether its numbers must be whole; no shortage is allowed then */
+    Master(Site site, Items items, Strands strands, StrandPrices prices, boolean whole) {
+        this.site = site;
+        this.items = items;
+        this.strands = strands;
+        this.prices = prices;
+        controllers = site.controllers.length;
+        spots = site.spots.length;
+        this.whole = whole;
+        solver = MPSolver.createSolver(whole ? "SCIP" : "GLOP");
+        objective = solver.objective();
+        objective.setMinimization();
+        known = new boolean[spots][strands.all.size()];
+        arc = new MPVariable[controllers + spots][spots];
+        used = new MPVariable[spots];
+        board = new MPVariable[spots][site.offers.length];
+        paid = new MPVariable[site.offers.length];
+        double loops = site.loops() * site.trunkPrice;
+        for (int m = 0; m < paid.length; m++) {
+            boolean owned = site.offers[m].have() > 0;
+            paid[m] = solver.makeNumVar(0, owned ? INF : 0, "");
+            objective.setCoefficient(paid[m], site.offers[m].price());
+        }
+        shortage = new MPVariable[items.size];
+        for (int k = 0; k < items.size; k++) {
+            shortage[k] = solver.makeNumVar(0, whole ? 0 : INF, "");
+            objective.setCoefficient(shortage[k], shortagePrice());
+        }
+        for (int p = 0; p < spots; p++) {
+            used[p] = solver.makeVar(0, 1, whole, "");
+            objective.setCoefficient(used[p], site.spots[p].price());
+            for (int m = 0; m < paid.length; m++) {
+                board[p][m] = solver.makeVar(0, boardsMost(p, m), whole, "");
+                boolean owned = site.offers[m].have() > 0;
+                objective.setCoefficient(board[p][m], loops + (owned ? 0 : site.offers[m].price()));
+            }
+        }
+    }
+
+    private double shortagePrice() {
+        double board = 0;
+        for (var offer : site.offers) {
+            board = Math.max(board, offer.price());
+        }
+        var rules = site.yard.rules();
+        return 10
+                + 2 * board
+                + 2 * site.cablePrice
+                + 2 * Math.min(rules.hopMost(), 1e6) * site.trunkPrice
+                + 4
+                        * Math.min(rules.leadData() + 3 * rules.jumperData(), 1e6)
+                        * site.yard.costs().lead();
+    }
+
+    /** Every board carries at least one string, which must be in its reach. */
+    int boardsMost(int spot, int model) {
+        return Math.min(Math.min(site.spots[spot].most(), site.offers[model].most()), site.reach[spot].length);
+    }
+
+    double arcCost(int from, int to) {
+        return (site.arcLength(from, to) - site.loops()) * site.trunkPrice + (from < controllers ? site.cablePrice : 0);
+    }
+
+    /** Brings an arc in; nothing where it is in already, or no plan may have it. */
+    void addArc(int from, int to) {
+        if (arc[from][to] != null || from == controllers + to || site.arcLength(from, to) > site.hopMost) {
+            return;
+        }
+        // two boards at both ends may be joined twice, by two cables
+        MPVariable variable = solver.makeVar(0, arcMost(from, to), whole, "");
+        arc[from][to] = variable;
+        objective.setCoefficient(variable, arcCost(from, to));
+        for (Held held : rows) {
+            double coefficient = held.row.hasArcs() ? held.row.arc(from, to) : 0;
+            if (coefficient != 0) {
+                held.constraint.setCoefficient(variable, coefficient);
+            }
+        }
+        grown = true;
+    }
+
+    int arcMost(int from, int to) {
+        int boards = Math.min(site.spots[to].most(), site.reach[to].length);
+        return from < controllers
+                ? Math.min(boards, site.controllers[from].model().jacks())
+                : Math.min(
+                        boards, Math.min(site.spots[from - controllers].most(), site.reach[from - controllers].length));
+    }
+
+    void addColumn(int strand, int spot, double cost) {
+        if (known[spot][strand] || Double.isInfinite(cost)) {
+            return;
+        }
+        known[spot][strand] = true;
+        MPVariable variable = solver.makeVar(0, whole ? columnMost(strand) : INF, whole, "");
+        objective.setCoefficient(variable, cost);
+        Column column = new Column(strand, spot, cost, variable);
+        columns.add(column);
+        for (Held held : rows) {
+            double coefficient = coefficient(held.row, column);
+            if (coefficient != 0) {
+                held.constraint.setCoefficient(variable, coefficient);
+            }
+        }
+        grown = true;
+    }
+
+    /** How often a strand can hang: its items have only so many strings. */
+    private int columnMost(int strand) {
+        int[] list = strands.all.get(strand).items();
+        int most = Integer.MAX_VALUE;
+        for (int item : list) {
+            int uses = 0;
+            for (int other : list) {
+                uses += other == item ? 1 : 0;
+            }
+            most = Math.min(most, items.count[item] / uses);
+        }
+        return most;
+    }
+
+    private double coefficient(Row row, Column column) {
+        int only = row.onlyItem();
+        double sum = row.hasStarts() ? row.start(column.spot) : 0;
+        if (row.hasHeads()) {
+            sum += row.head(strands.all.get(column.strand).head(), column.spot);
+        }
+        if (only != -1) {
+            for (int item : strands.all.get(column.strand).items()) {
+                if (only == Row.ALL || only == item) {
+                    sum += row.item(item, column.spot);
+                }
+            }
+        }
+        return sum;
+    }
+
+    Exclusion exclude() {
+        return new Exclusion(this, solver);
+    }
+
+    MPConstraint addRow(Row row) {
+        MPConstraint constraint = solver.makeConstraint(row.low(), row.high());
+        rows.add(new Held(row, constraint));
+        if (row.hasArcs()) {
+            for (int from = 0; from < arc.length; from++) {
+                for (int to = 0; to < spots; to++) {
+                    MPVariable variable = arc[from][to];
+                    double coefficient = variable == null ? 0 : row.arc(from, to);
+                    if (coefficient != 0) {
+                        constraint.setCoefficient(variable, coefficient);
+                    }
+                }
+            }
+        }
+        if (row.hasStarts() || row.hasHeads() || row.onlyItem() != -1) {
+            for (Column column : columns) {
+                double coefficient = coefficient(row, column);
+                if (coefficient != 0) {
+                    constraint.setCoefficient(column.variable, coefficient);
+                }
+            }
+        }
+        for (int k = 0; k < items.size; k++) {
+            set(constraint, shortage[k], row.missing(k));
+        }
+        for (int p = 0; p < spots; p++) {
+            set(constraint, used[p], row.used(p));
+            for (int m = 0; m < paid.length; m++) {
+                set(constraint, board[p][m], row.board(p, m));
+            }
+        }
+        for (int m = 0; m < paid.length; m++) {
+            set(constraint, paid[m], row.paid(m));
+        }
+        return constraint;
+    }
+
+    private static void set(MPConstraint constraint, MPVariable variable, double coefficient) {
+        if (coefficient != 0) {
+            constraint.setCoefficient(variable, coefficient);
+        }
+    }
+
+    /** The cuts that bind in the last solution. */
+    List<Row> bindingCuts() {
+        List<Row> binding = new ArrayList<>();
+        for (Held held : rows) {
+            if (held.row.cut() && Math.abs(held.constraint.dualValue()) > 1e-9) {
+                binding.add(held.row);
+            }
+        }
+        return binding;
+    }
+
+    /** Boards in the last solution. */
+    double boards() {
+        double sum = 0;
+        for (double[] atSpot : boardValue) {
+            for (double boards : atSpot) {
+                sum += boards;
+            }
+        }
+        return sum;
+    }
+
+    /** Cables in the last solution. */
+    double cables() {
+        double sum = 0;
+        for (int c = 0; c < controllers; c++) {
+            for (double leaving : arcValue[c]) {
+                sum += leaving;
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Solves the linear programme as it stands.
+     *
+     * <p>Strings may be left out at a price and every arc from a controller is there, so it has no solution only where the
+     * numbers of boards and cables contradict each other whatever else comes in.
+     *
+     * @return its value; infinite where it has no solution; NaN where the solver gave up
+     */
+    double solve(double seconds) {
+        // new columns leave the basis primal feasible, new rows and bounds leave it dual feasible
+        solver.setSolverSpecificParametersAsString("use_preprocessing:false use_dual_simplex:" + !grown);
+        solver.setTimeLimit(Math.max(1, (long) (1000 * seconds)));
+        grown = false;
+        MPSolver.ResultStatus status = solver.solve();
+        value = status == MPSolver.ResultStatus.OPTIMAL
+                ? objective.value()
+                : status == MPSolver.ResultStatus.INFEASIBLE ? INF : Double.NaN;
+        return value;
+    }
+
+    /** How a search for a whole solution ended. */
+    enum Ending {
+        /** The best whole solution can be read. */
+        SOLVED,
+        /** There is none. */
+        NONE,
+        /** Given up; the bound holds. */
+        GIVEN_UP
+    }
+
+    /**
+     * Looks for the cheapest whole solution.
+     *
+     * @param cutoff only solutions that cost less matter
+     * @param seconds after which the solver gives up
+     * @param nodes of its tree after which it gives up
+     */
+    Ending solveWhole(double cutoff, double seconds, long nodes) {
+        if (costRow == null) {
+            costRow = solver.makeConstraint(-INF, cutoff);
+            for (MPVariable variable : solver.variables()) {
+                costRow.setCoefficient(variable, objective.getCoefficient(variable));
+            }
+        }
+        costRow.setUb(cutoff);
+        MPSolverParameters exact = new MPSolverParameters();
+        exact.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
+        solver.setSolverSpecificParametersAsString("misc/catchctrlc = FALSE\nlimits/nodes = " + nodes + "\n");
+        solver.setTimeLimit(Math.max(1, (long) (1000 * seconds)));
+        MPSolver.ResultStatus status = solver.solve(exact);
+        if (status == MPSolver.ResultStatus.INFEASIBLE) {
+            value = INF;
+            return Ending.NONE;
+        }
+        if (status == MPSolver.ResultStatus.OPTIMAL) {
+            value = objective.bestBound();
+            return Ending.SOLVED;
+        }
+        boolean bounded = status == MPSolver.ResultStatus.FEASIBLE || status == MPSolver.ResultStatus.NOT_SOLVED;
+        value = bounded ? objective.bestBound() : -INF;
+        return Ending.GIVEN_UP;
+    }
+
+    /** Reads the solution; must come before rows are added. */
+    void read() {
+        arcValue = new double[arc.length][spots];
+        usedValue = new double[spots];
+        boardValue = new double[spots][paid.length];
+        served = new double[items.size][spots];
+        led = new double[items.size][spots];
+        for (int from = 0; from < arc.length; from++) {
+            for (int to = 0; to < spots; to++) {
+                MPVariable variable = arc[from][to];
+                arcValue[from][to] = variable == null ? 0 : variable.solutionValue();
+            }
+        }
+        for (int p = 0; p < spots; p++) {
+            usedValue[p] = used[p].solutionValue();
+            for (int m = 0; m < paid.length; m++) {
+                boardValue[p][m] = board[p][m].solutionValue();
+            }
+        }
+        for (Column column : columns) {
+            column.value = column.variable.solutionValue();
+            if (column.value > 1e-9) {
+                led[strands.all.get(column.strand).head()][column.spot] += column.value;
+                for (int item : strands.all.get(column.strand).items()) {
+                    served[item][column.spot] += column.value;
+                }
+            }
+        }
+    }
+
+    /** The order in which a strand costs least at a spot, over all models. */
+    int[] order(int strand, int spot) {
+        return prices.bestOrder(strand, spot);
+    }
+
+    private record Duals(double[][] item, double[][] head, double[] start, List<Held> arcs) {
+        /** What a strand at a spot is worth to all rows. */
+        double worth(Strand strand, int spot) {
+            double worth = start[spot] + head[strand.head()][spot];
+            for (int k : strand.items()) {
+                worth += item[k][spot];
+            }
+            return worth;
+        }
+    }
+
+    private Duals duals() {
+        double[][] item = new double[items.size][spots];
+        double[][] head = new double[items.size][spots];
+        double[] start = new double[spots];
+        List<Held> arcs = new ArrayList<>();
+        for (Held held : rows) {
+            double dual = held.constraint.dualValue();
+            if (dual == 0) {
+                continue;
+            }
+            if (held.row.hasArcs()) {
+                arcs.add(held);
+            }
+            int only = held.row.onlyItem();
+            for (int k = 0; k < items.size && only != -1; k++) {
+                if (only == Row.ALL || only == k) {
+                    for (int p = 0; p < spots; p++) {
+                        item[k][p] += dual * held.row.item(k, p);
+                    }
+                }
+            }
+            for (int p = 0; p < spots && held.row.hasStarts(); p++) {
+                start[p] += dual * held.row.start(p);
+            }
+            for (int k = 0; k < items.size && held.row.hasHeads(); k++) {
+                for (int p = 0; p < spots; p++) {
+                    head[k][p] += dual * held.row.head(k, p);
+                }
+            }
+        }
+        return new Duals(item, head, start, arcs);
+    }
+
+    private record Priced(int strand, int spot, double reduced, double cost) {}
+
+    /**
+     * Brings in what the last solution's duals find too cheap to stay out.
+     *
+     * @return how many came in; 0 proves the value a bound
+     */
+    int price(int most) {
+        Duals duals = duals();
+        List<Priced> found = columnsBelow(duals, -PRICED);
+        found.sort(Comparator.comparingDouble(Priced::reduced));
+        int in = Math.min(most, found.size());
+        double[][] reducedArcs = reducedArcs(duals, true);
+        for (int i = 0; i < in; i++) {
+            addColumn(found.get(i).strand, found.get(i).spot, found.get(i).cost);
+        }
+        for (int from = 0; from < arc.length; from++) {
+            for (int to = 0; to < spots; to++) {
+                if (reducedArcs[from][to] < -PRICED) {
+                    addArc(from, to);
+                    in++;
+                }
+            }
+        }
+        return in;
+    }
+
+    private List<Priced> columnsBelow(Duals duals, double bar) {
+        List<Priced> found = new ArrayList<>();
+        for (int c = 0; c < strands.all.size(); c++) {
+            Strand strand = strands.all.get(c);
+            for (Site.Wire lead : site.leads[items.sample[strand.head()]]) {
+                int p = lead.to();
+                if (known[p][c]) {
+                    continue;
+                }
+                double worth = duals.worth(strand, p);
+                // the jumpers and lead alone are quick to know and already a lower bound
+                if (strand.jumpers() + lead.cost() - worth < bar && prices.atLeast(c, p, lead) - worth < bar) {
+                    double cost = prices.of(c, p, lead);
+                    if (cost - worth < bar) {
+                        found.add(new Priced(c, p, cost - worth, cost));
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    private double[][] reducedArcs(Duals duals, boolean onlyOut) {
+        double[][] reduced = new double[arc.length][spots];
+        for (int from = 0; from < arc.length; from++) {
+            for (int to = 0; to < spots; to++) {
+                boolean skip = from == controllers + to
+                        || (onlyOut && arc[from][to] != null)
+                        || site.arcLength(from, to) > site.hopMost;
+                if (!skip) {
+                    double sum = arcCost(from, to);
+                    for (Held held : duals.arcs) {
+                        sum -= held.constraint.dualValue() * held.row.arc(from, to);
+                    }
+                    reduced[from][to] = sum;
+                } else {
+                    reduced[from][to] = INF;
+                }
+            }
+        }
+        return reduced;
+    }
+
+    /** What may be in a plan that costs less than the bar: all whose reduced cost does not lift the value above it. */
+    record Survivors(List<int[]> arcs, List<Column> columns) {}
+
+    Survivors survivors(double bar) {
+        Duals duals = duals();
+        double room = bar - value;
+        List<int[]> arcs = new ArrayList<>();
+        double[][] reduced = reducedArcs(duals, false);
+        for (int from = 0; from < arc.length; from++) {
+            for (int to = 0; to < spots; to++) {
+                if (reduced[from][to] <= room) {
+                    arcs.add(new int[] {from, to});
+                }
+            }
+        }
+        List<Column> kept = new ArrayList<>();
+        for (Column column : columns) {
+            double worth = duals.worth(strands.all.get(column.strand), column.spot);
+            if (column.cost - worth <= room) {
+                kept.add(column);
+            }
+        }
+        for (Priced priced : columnsBelow(duals, room)) {
+            kept.add(new Column(priced.strand, priced.spot, priced.cost, used[0]));
+        }
+        return new Survivors(arcs, kept);
+    }
+}

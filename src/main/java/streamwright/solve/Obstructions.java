@@ -1,0 +1,150 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import streamwright.physics.Runs;
+import streamwright.plan.Rule;
+import streamwright.yard.Prop;
+
+/** Plain arithmetic that proves a yard impossible before anything is searched. */
+final class Obstructions {
+    private final Site site;
+    private final List<Outcome.Obstruction> found = new ArrayList<>();
+
+    private Obstructions(Site site) {
+        this.site = site;
+    }
+
+    static List<Outcome.Obstruction> of(Site site) {
+        Obstructions all = new Obstructions(site);
+        for (int i = 0; i < site.strings.length; i++) {
+            all.pixels(i);
+            all.lead(i);
+        }
+        all.streams();
+        all.ports();
+        return all.found;
+    }
+
+    private String label(int string) {
+        Prop prop = site.yard.props().get(site.prop[string]);
+        return site.strings[string].label(prop.several());
+    }
+
+    private void pixels(int string) {
+        int most = 0;
+        for (int[] limit : site.limit) {
+            most = Math.max(most, limit[site.kind[string]]);
+        }
+        if (site.pixels[string] > most) {
+            add(
+                    Rule.STREAM_LIMIT,
+                    label(string),
+                    site.pixels[string],
+                    most,
+                    "%s has %d pixels, but a stream holds at most %d at %s frames a second",
+                    label(string),
+                    site.pixels[string],
+                    most,
+                    plain(site.yard.frameRate()));
+        }
+        int port = 0;
+        for (var offer : site.offers) {
+            port = Math.max(port, offer.model().portMost());
+        }
+        if (site.pixels[string] > port) {
+            add(
+                    Rule.PORT_PIXELS,
+                    label(string),
+                    site.pixels[string],
+                    port,
+                    "%s has %d pixels, but a port of any board on offer passes on at most %d",
+                    label(string),
+                    site.pixels[string],
+                    port);
+        }
+    }
+
+    private void lead(int string) {
+        if (site.leads[string].length > 0) {
+            return;
+        }
+        double nearest = Double.POSITIVE_INFINITY;
+        for (var spot : site.spots) {
+            nearest = Math.min(
+                    nearest, Runs.lead(site.yard.rules(), site.ground.path(spot.at(), site.strings[string].feed())));
+        }
+        double most = Runs.leadMost(site.yard.rules());
+        String units = site.yard.units().symbol();
+        add(
+                Rule.LEAD_NULLS,
+                label(string),
+                nearest,
+                most,
+                "the nearest spot to %s needs a lead of %.2f %s, but with %d nulls a lead reaches %.2f %s",
+                label(string),
+                nearest,
+                units,
+                site.yard.rules().nullsMost(),
+                most,
+                units);
+    }
+
+    /** All pixels against all streams, each kind by its own limit. */
+    private void streams() {
+        double share = 0;
+        int streams = 0;
+        for (int c = 0; c < site.controllers.length; c++) {
+            streams += site.streams[c] * site.controllers[c].model().jacks();
+        }
+        for (int i = 0; i < site.strings.length; i++) {
+            int most = 1;
+            for (int[] limit : site.limit) {
+                most = Math.max(most, limit[site.kind[i]]);
+            }
+            share += site.pixels[i] / (double) most;
+        }
+        if (Math.ceil(share - 1e-9) > streams) {
+            add(
+                    Rule.STREAM_LIMIT,
+                    "yard",
+                    Math.ceil(share - 1e-9),
+                    streams,
+                    "all pixels fill %d streams, but all jacks together have %d",
+                    (long) Math.ceil(share - 1e-9),
+                    streams);
+        }
+    }
+
+    private void ports() {
+        long boards = site.yard.boardCount().most();
+        long places = 0;
+        for (int c = 0; c < site.controllers.length; c++) {
+            places += (long) site.controllers[c].model().jacks()
+                    * site.controllers[c].model().boardsPerCable();
+        }
+        boards = Math.min(boards, places);
+        if (boards < site.yard.boardCount().least()) {
+            add(
+                    Rule.BOARD_COUNT,
+                    "yard",
+                    (double) boards,
+                    site.yard.boardCount().least(),
+                    "at most %d boards fit the cables, but at least %d are asked for",
+                    boards,
+                    site.yard.boardCount().least());
+        }
+        if (boards == 0) {
+            add(Rule.BOARD_COUNT, "yard", 1, 0, "strings need boards, but none may be hung");
+        }
+    }
+
+    private void add(Rule rule, String about, double figure, double limit, String text, Object... values) {
+        found.add(new Outcome.Obstruction(rule, about, figure, limit, String.format(Locale.ROOT, text, values)));
+    }
+
+    private static String plain(double number) {
+        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
+    }
+}

@@ -1,0 +1,162 @@
+package streamwright.solve;
+
+import com.google.ortools.Loader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import streamwright.physics.Ground;
+import streamwright.yard.Yard;
+
+/** Lays a yard out: first by hand practice, then better by search, then proves how good the best is. */
+public final class Planner {
+    private final Site site;
+    private final Effort effort;
+    private final Incumbent incumbent;
+    private final List<Draft> drafts = new ArrayList<>();
+    private final List<Search> searches = new ArrayList<>();
+    private double hand = Double.NaN;
+
+    private Planner(Site site, Effort effort, Incumbent incumbent) {
+        this.site = site;
+        this.effort = effort;
+        this.incumbent = incumbent;
+        Nearby nearby = new Nearby(site);
+        SplittableRandom random = new SplittableRandom(effort.seed());
+        for (int w = 0; w < effort.workers(); w++) {
+            drafts.add(new Draft(site));
+            searches.add(new Search(drafts.get(w), nearby, random.split()));
+        }
+    }
+
+    /**
+     * Plans the pixel strings of a yard.
+     *
+     * @param ground of the same yard
+     */
+    public static Outcome plan(Yard yard, Ground ground, Budget budget, Outcome.Progress progress) {
+        long begin = System.nanoTime();
+        Site site = new Site(yard, ground);
+        List<Outcome.Obstruction> obstructions = Obstructions.of(site);
+        if (!obstructions.isEmpty()) {
+            return new Outcome.Impossible(obstructions);
+        }
+        long deadline = budget.effort() > 0 ? Long.MAX_VALUE : begin + (long) (budget.seconds() * 1e9);
+        Effort effort = new Effort(
+                deadline, budget.effort(), Math.max(1, budget.workers()), budget.seed(), budget.interrupted());
+        Draft names = new Draft(site);
+        Incumbent incumbent = new Incumbent(new Incumbent.Listener() {
+            @Override
+            public void moved(double cost, double bound) {
+                progress.moved((System.nanoTime() - begin) / 1e9, cost, bound);
+            }
+
+            @Override
+            public void better(Snapshot plan) {
+                progress.found(plan.layout(site, names));
+            }
+        });
+        Planner planner = new Planner(site, effort, incumbent);
+        planner.run();
+        Snapshot best = incumbent.best();
+        return best == null
+                ? new Outcome.Stopped()
+                : new Outcome.Found(
+                        best.layout(site, names),
+                        best.cost(),
+                        incumbent.bound(),
+                        planner.hand,
+                        budget.interrupted().getAsBoolean());
+    }
+
+    private void run() {
+        ExecutorService workers = Executors.newFixedThreadPool(effort.workers(), task -> {
+            Thread thread = new Thread(task, "streamwright-worker");
+            thread.setDaemon(true);
+            return thread;
+        });
+        try {
+            begin();
+            search(workers);
+            if (!effort.stopped() && incumbent.best() != null) {
+                prove(workers);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException(e.getCause());
+        } finally {
+            workers.shutdownNow();
+        }
+    }
+
+    /** Hand practice and plain insertion: some plan at once. */
+    private void begin() {
+        Draft draft = drafts.get(0);
+        if (new FirstFit(draft).run()) {
+            hand = draft.cost();
+            incumbent.offer(Snapshot.of(draft));
+        }
+        for (int w = 0; w < drafts.size(); w++) {
+            restart(w);
+        }
+    }
+
+    /** Builds anew by insertion, a few times if some string finds no place; then whatever plan there is. */
+    private void restart(int w) {
+        for (int attempt = 0; attempt < 20 && !effort.stopped(); attempt++) {
+            drafts.get(w).clearAll();
+            if (searches.get(w).fill()) {
+                incumbent.offer(Snapshot.of(drafts.get(w)));
+                return;
+            }
+        }
+        Snapshot best = incumbent.best();
+        if (best != null) {
+            best.into(drafts.get(w));
+        }
+    }
+
+    private void search(ExecutorService workers) throws InterruptedException, ExecutionException {
+        if (incumbent.best() == null) {
+            return;
+        }
+        double share = Math.min(0.5, 0.05 + site.strings.length / 1500.0);
+        List<Callable<Snapshot>> work = new ArrayList<>();
+        for (int w = 0; w < drafts.size(); w++) {
+            int worker = w;
+            work.add(() -> searched(worker, share));
+        }
+        for (Future<Snapshot> result : workers.invokeAll(work)) {
+            incumbent.offer(result.get());
+        }
+    }
+
+    private Snapshot searched(int w, double share) {
+        Search search = searches.get(w);
+        int level = effort.level();
+        if (level > 0) {
+            long steps = 40_000L * level;
+            search.anneal(step -> step / (double) steps, 0.01, 0.0002, effort::stopped);
+        } else {
+            double seconds = effort.secondsLeft() * share;
+            long from = System.nanoTime();
+            search.anneal(step -> (System.nanoTime() - from) / 1e9 / seconds, 0.01, 0.0002, effort::stopped);
+        }
+        return Snapshot.of(drafts.get(w));
+    }
+
+    private void prove(ExecutorService workers) throws InterruptedException, ExecutionException {
+        Loader.loadNativeLibraries();
+        Items items = new Items(site);
+        Strands strands = new Strands(site, items);
+        if (!strands.complete) {
+            return;
+        }
+        new Proof(site, strands, items, effort, incumbent).run(workers);
+    }
+}

@@ -1,0 +1,253 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Proves how little any plan can cost. The relaxation is solved for each number of cables and boards that could still
+ * beat the best plan known; what could not be in such a plan by its reduced cost goes; the rest is solved in whole
+ * numbers. The bound is the least over all these cases, and a case that ends with a plan is a theorem about it.
+ */
+final class Proof {
+    private static final double SAME = 1e-5;
+    private static final int PRICED_AT_ONCE = 400;
+    private static final int ROUNDS_MOST = 400;
+
+    /** Rounds of cuts that together must gain this share of the value, or separation ends. */
+    private static final int PATIENCE = 6;
+
+    private static final double GAIN = 1e-4;
+
+    /** One number of cables and boards, with a bound on all plans that have them. */
+    private record Case(int cables, int boards, double bound) {}
+
+    private record Closed(double bound, @Nullable Snapshot plan) {}
+
+    private final Site site;
+    private final Items items;
+    private final Strands strands;
+    private final StrandPrices prices;
+    private final Separation separation;
+    private final Effort effort;
+    private final Incumbent incumbent;
+    private final Master root;
+    private final com.google.ortools.linearsolver.MPConstraint cables;
+    private final com.google.ortools.linearsolver.MPConstraint boards;
+
+    /**
+     * @param incumbent the best plan known, by which cases are closed, and to which better ones go
+     */
+    Proof(Site site, Strands strands, Items items, Effort effort, Incumbent incumbent) {
+        this.site = site;
+        this.items = items;
+        this.strands = strands;
+        this.effort = effort;
+        this.incumbent = incumbent;
+        prices = new StrandPrices(site, items, strands);
+        separation = new Separation(site, items);
+        root = new Master(site, items, strands, prices, false);
+        Rows.of(site, items).forEach(root::addRow);
+        cables = root.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
+        boards = root.addRow(Rows.boards(-1, 0, Integer.MAX_VALUE));
+        new Neighbours(site).arcs().forEach(arc -> root.addArc(arc[0], arc[1]));
+        for (int c = 0; c < strands.all.size(); c++) {
+            Strand strand = strands.all.get(c);
+            if (strand.size() == 1) {
+                for (Site.Wire lead : site.leads[items.sample[strand.head()]]) {
+                    root.addColumn(c, lead.to(), prices.of(c, lead.to(), lead));
+                }
+            }
+        }
+    }
+
+    /** Raises the incumbent's bound as far as the effort allows. */
+    void run(ExecutorService workers) throws InterruptedException, ExecutionException {
+        double all = tighten();
+        incumbent.raise(all);
+        List<Case> open = cases(all);
+        incumbent.raise(Math.min(least(open), incumbent.cost()));
+        open.sort(Comparator.comparingDouble(Case::bound));
+        List<Case> left = new ArrayList<>(open);
+        double stuck = Double.POSITIVE_INFINITY;
+        while (!left.isEmpty() && !effort.stopped()) {
+            List<Callable<Closed>> work = new ArrayList<>();
+            int together = Math.min(effort.workers(), left.size());
+            double cutoff = incumbent.cost();
+            for (Case one : left.subList(0, together)) {
+                Master whole = whole(one, cutoff);
+                work.add(() -> close(one, whole, cutoff));
+            }
+            for (Future<Closed> future : workers.invokeAll(work)) {
+                Closed closed = future.get();
+                if (closed.plan != null) {
+                    incumbent.offer(closed.plan);
+                }
+                stuck = Math.min(stuck, closed.bound);
+            }
+            left.subList(0, together).clear();
+            incumbent.raise(Math.min(Math.min(stuck, least(left)), incumbent.cost()));
+        }
+    }
+
+    private static double least(List<Case> cases) {
+        return cases.stream().mapToDouble(Case::bound).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private boolean closes(double value) {
+        return value >= incumbent.cost() - SAME;
+    }
+
+    /** Prices and cuts until nothing more comes; the value, a bound under the rows in force. */
+    private double tighten() {
+        double bound = Double.NEGATIVE_INFINITY;
+        double[] last = new double[PATIENCE];
+        java.util.Arrays.fill(last, Double.NEGATIVE_INFINITY);
+        for (int round = 0; round < ROUNDS_MOST && !effort.stopped(); round++) {
+            double value = root.solve(effort.secondsLeft());
+            if (Double.isNaN(value)) {
+                return bound;
+            }
+            if (Double.isInfinite(value)) {
+                return value;
+            }
+            root.read();
+            if (root.price(PRICED_AT_ONCE) > 0) {
+                continue;
+            }
+            bound = Math.max(bound, value - 1e-9 * Math.abs(value));
+            if (closes(bound)) {
+                return bound;
+            }
+            List<Row> broken = separation.broken(root);
+            if (broken.size() < 5) {
+                double before = last[round % PATIENCE];
+                last[round % PATIENCE] = value;
+                if (value - before < GAIN * value) {
+                    return bound;
+                }
+                broken.addAll(separation.rounded(root));
+            }
+            if (broken.isEmpty()) {
+                return bound;
+            }
+            broken.forEach(root::addRow);
+        }
+        return bound;
+    }
+
+    /**
+     * Every number of cables and boards that could still beat the incumbent. As a function of the two the relaxation's
+     * value is convex, so beyond a number that closes, away from the least, all close.
+     */
+    private List<Case> cases(double all) {
+        List<Case> open = new ArrayList<>();
+        if (effort.stopped() || closes(all)) {
+            return open;
+        }
+        double middle = root.cables();
+        for (int u = (int) Math.floor(middle + 1e-6); u >= 1; u--) {
+            if (!withCables(u, all, open)) {
+                break;
+            }
+        }
+        for (int u = (int) Math.floor(middle + 1e-6) + 1; u <= site.jacks(); u++) {
+            if (!withCables(u, all, open)) {
+                break;
+            }
+        }
+        cables.setBounds(0, Double.POSITIVE_INFINITY);
+        return open;
+    }
+
+    /** False where no plan with so many cables, nor any farther from the least, beats the incumbent. */
+    private boolean withCables(int u, double floor, List<Case> open) {
+        cables.setBounds(u, u);
+        boards.setBounds(0, Double.POSITIVE_INFINITY);
+        double any = Math.max(floor, tighten());
+        if (closes(any)) {
+            return false;
+        }
+        int middle = (int) Math.floor(root.boards() + 1e-6);
+        for (int k = middle; k >= 1 && withBoards(u, k, any, open); k--) {}
+        for (int k = middle + 1; k <= site.strings.length && withBoards(u, k, any, open); k++) {}
+        boards.setBounds(0, Double.POSITIVE_INFINITY);
+        return true;
+    }
+
+    private boolean withBoards(int u, int k, double floor, List<Case> open) {
+        if (effort.stopped()) {
+            open.add(new Case(u, k, floor));
+            return false;
+        }
+        boards.setBounds(k, k);
+        double bound = Math.max(floor, tighten());
+        if (closes(bound)) {
+            return false;
+        }
+        open.add(new Case(u, k, bound));
+        return true;
+    }
+
+    /** The case in whole numbers, without what no plan below the cutoff can have. */
+    private @Nullable Master whole(Case one, double cutoff) {
+        cables.setBounds(one.cables, one.cables);
+        boards.setBounds(one.boards, one.boards);
+        double value = root.solve(effort.secondsLeft());
+        if (Double.isNaN(value)) {
+            return null;
+        }
+        root.read();
+        Master.Survivors survivors = root.survivors(cutoff);
+        Master whole = new Master(site, items, strands, prices, true);
+        Rows.of(site, items).forEach(whole::addRow);
+        root.bindingCuts().forEach(whole::addRow);
+        whole.addRow(Rows.cables(site, one.cables, one.cables));
+        whole.addRow(Rows.boards(-1, one.boards, one.boards));
+        survivors.arcs().forEach(arc -> whole.addArc(arc[0], arc[1]));
+        survivors.columns().forEach(column -> whole.addColumn(column.strand, column.spot, column.cost));
+        return whole;
+    }
+
+    private Closed close(Case one, @Nullable Master whole, double cutoff) {
+        if (whole == null) {
+            return new Closed(one.bound, null);
+        }
+        Separation cuts = new Separation(site, items);
+        double bound = one.bound;
+        boolean measured = false;
+        while (!effort.stopped()) {
+            Master.Ending ending = whole.solveWhole(cutoff - SAME, effort.secondsLeft(), effort.nodes());
+            bound = Math.max(bound, Math.min(whole.value, cutoff));
+            if (ending == Master.Ending.NONE) {
+                return new Closed(cutoff, null);
+            }
+            if (ending == Master.Ending.GIVEN_UP) {
+                return new Closed(bound, null);
+            }
+            whole.read();
+            List<Row> broken = cuts.broken(whole);
+            if (broken.isEmpty()) {
+                // a whole solution is a plan, unless a rule that the relaxation does not know forbids it
+                Realization.Result result = new Realization(whole).result();
+                if (result instanceof Realization.Result.Plan plan) {
+                    return new Closed(bound, plan.plan());
+                } else if (result instanceof Realization.Result.Unpackable unpackable) {
+                    whole.exclude().contents(unpackable.contents());
+                } else if (result instanceof Realization.Result.TooLong && !measured) {
+                    whole.exclude().cableLengths();
+                    measured = true;
+                } else {
+                    return new Closed(bound, null);
+                }
+            }
+            broken.forEach(whole::addRow);
+        }
+        return new Closed(bound, null);
+    }
+}

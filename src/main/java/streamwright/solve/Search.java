@@ -1,0 +1,200 @@
+package streamwright.solve;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+import streamwright.solve.Draft.Hung;
+
+/**
+ * Ruin and recreate (Schrimpf et al. 2000; Christiaens and Vanden Berghe 2020) under simulated annealing: takes a few
+ * neighbouring strings off, puts each back at its cheapest place, and keeps what is not much worse.
+ */
+final class Search {
+    private static final double WORTH = 1e-7;
+
+    private final Draft draft;
+    private final Site site;
+    private final Insertion insertion;
+    private final Polish polish;
+    private final Nearby nearby;
+    private final SplittableRandom random;
+    private final int[] loose;
+    private int looseCount;
+
+    Search(Draft draft, Nearby nearby, SplittableRandom random) {
+        this.draft = draft;
+        this.site = draft.site;
+        this.nearby = nearby;
+        this.random = random;
+        insertion = new Insertion(draft);
+        polish = new Polish(draft);
+        loose = new int[site.strings.length];
+    }
+
+    /** Places every string that is not placed; false where that fails. */
+    boolean fill() {
+        looseCount = 0;
+        for (int i = 0; i < draft.at.length; i++) {
+            if (draft.at[i] == null) {
+                loose[looseCount++] = i;
+            }
+        }
+        return recreate(1);
+    }
+
+    /** How far an annealing is: 0 at its begin, 1 at its end. */
+    interface Progress {
+        double at(long step);
+    }
+
+    /**
+     * Anneals from the draft's layout; leaves the best layout met in the draft.
+     *
+     * @param hot temperature to begin with, as a share of the cost; falls to {@code cold}
+     * @return steps done
+     */
+    long anneal(Progress progress, double hot, double cold, BooleanSupplier stop) {
+        Snapshot best = Snapshot.of(draft);
+        double current = draft.cost();
+        double scale = draft.cost();
+        double temperature = scale * hot;
+        // what a step worsens by more than its neighbourhood can win back is not worth polishing
+        double band = scale * 0.02 * Math.min(1, 50.0 / site.strings.length);
+        long step = 0;
+        for (; ; step++) {
+            if ((step & 31) == 0) {
+                double done = progress.at(step);
+                if (done >= 1 || stop.getAsBoolean()) {
+                    break;
+                }
+                temperature = scale * hot * Math.pow(cold / hot, done);
+            }
+            draft.record();
+            ruin();
+            boolean whole = recreate(random.nextInt(3) == 0 ? 1 : 0.2 + 0.8 * random.nextDouble());
+            double bar = current - temperature * Math.log(random.nextDouble() + 1e-300);
+            if (whole && draft.cost() < bar + band) {
+                polish.changed();
+            }
+            if (whole && draft.cost() < bar) {
+                current = draft.cost();
+                if (current < best.cost() - WORTH) {
+                    best = Snapshot.of(draft);
+                }
+            } else {
+                draft.undo();
+            }
+        }
+        draft.keep();
+        best.into(draft);
+        return step;
+    }
+
+    private void ruin() {
+        looseCount = 0;
+        int n = site.strings.length;
+        int seed = random.nextInt(n);
+        int choice = random.nextInt(10);
+        if (choice < 5) {
+            int most = Math.min(n, 2 + random.nextInt(Math.min(n, 18)));
+            int skip = random.nextInt(3) == 0 ? 3 : 1000;
+            for (int near : nearby.of(seed)) {
+                if (looseCount >= most) {
+                    break;
+                }
+                if (random.nextInt(skip) != 0) {
+                    loosen(near);
+                }
+            }
+        } else {
+            int count = 1 + random.nextInt(choice < 9 ? 3 : 5);
+            for (int near : nearby.of(seed)) {
+                Hung board = draft.at[near];
+                if (board != null && random.nextInt(6) != 0) {
+                    empty(board);
+                    if (--count == 0) {
+                        break;
+                    }
+                }
+            }
+        }
+    }
+
+    private void empty(Hung board) {
+        for (int p = 0; p < board.ports.length; p++) {
+            Chain chain = board.ports[p];
+            if (chain != null) {
+                for (int string : chain.strings()) {
+                    loose[looseCount++] = string;
+                }
+                draft.set(board, p, null, board.stream[p]);
+            }
+        }
+        draft.takeDown(board);
+    }
+
+    private void loosen(int string) {
+        Hung board = draft.at[string];
+        if (board == null) {
+            return;
+        }
+        int port = draft.portOf[string];
+        Chain chain = board.ports[port];
+        Chain rest = null;
+        if (chain.strings().length > 1) {
+            rest = Chain.of(site, board.spot, board.model, chain.without(chain.indexOf(string)));
+            if (rest == null || rest.pixels() > chain.pixels()) {
+                for (int other : chain.strings()) {
+                    loose[looseCount++] = other;
+                }
+                rest = null;
+            } else {
+                loose[looseCount++] = string;
+            }
+        } else {
+            loose[looseCount++] = string;
+        }
+        draft.set(board, port, rest, board.stream[port]);
+        if (board.used == 0) {
+            draft.takeDown(board);
+        }
+    }
+
+    private boolean recreate(double boardFactor) {
+        sortLoose();
+        insertion.boardFactor = boardFactor;
+        for (int i = 0; i < looseCount; i++) {
+            if (!insertion.find(loose[i])) {
+                return false;
+            }
+            insertion.apply();
+        }
+        return true;
+    }
+
+    private void sortLoose() {
+        for (int i = looseCount - 1; i > 0; i--) {
+            int j = random.nextInt(i + 1);
+            int keep = loose[i];
+            loose[i] = loose[j];
+            loose[j] = keep;
+        }
+        int choice = random.nextInt(4);
+        if (choice == 0) {
+            return;
+        }
+        long[] keys = new long[looseCount];
+        for (int i = 0; i < looseCount; i++) {
+            int string = loose[i];
+            long key = choice == 1
+                    ? -site.pixels[string]
+                    : choice == 2 ? -nearby.remoteness(string) : site.leads[string].length;
+            keys[i] = (key << 20) + i;
+        }
+        Arrays.sort(keys);
+        int[] was = Arrays.copyOf(loose, looseCount);
+        for (int i = 0; i < looseCount; i++) {
+            loose[i] = was[(int) (keys[i] & 0xFFFFF)];
+        }
+    }
+}

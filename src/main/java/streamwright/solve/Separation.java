@@ -1,0 +1,153 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Finds cuts that a solution of the relaxation breaks, by minimum cuts on its support. */
+final class Separation {
+    private static final double BROKEN = 1e-3;
+    private static final double THERE = 1e-7;
+    private static final int ROUNDED_MOST = 20;
+
+    private record Seen(int about, List<Boolean> inside) {}
+
+    private final Site site;
+    private final Items items;
+    private final double[] share;
+    private final Rounding rounding;
+
+    Separation(Site site, Items items) {
+        this.site = site;
+        this.items = items;
+        rounding = new Rounding(site, items);
+        share = new double[items.size];
+        for (int k = 0; k < items.size; k++) {
+            int kind = site.kind[items.sample[k]];
+            int limit = 1;
+            for (int[] ofController : site.limit) {
+                limit = Math.max(limit, ofController[kind]);
+            }
+            share[k] = site.pixels[items.sample[k]] / (double) limit;
+        }
+    }
+
+    /** Rows that every plan keeps and the last solution breaks; none for a whole solution means that it hangs together. */
+    List<Row> broken(Master master) {
+        List<Row> found = new ArrayList<>();
+        unusedSpots(master, found);
+        unconnected(master, found);
+        overfull(master, found);
+        return found;
+    }
+
+    /** Rows that strengthen a fractional solution which hangs together. */
+    List<Row> rounded(Master master) {
+        return rounding.broken(master, ROUNDED_MOST);
+    }
+
+    private void unusedSpots(Master master, List<Row> found) {
+        for (int k = 0; k < items.size; k++) {
+            for (int p = 0; p < site.spots.length; p++) {
+                if (master.served[k][p] > items.count[k] * master.usedValue[p] + BROKEN) {
+                    found.add(Cut.usedSpot(k, items.count[k], p));
+                }
+            }
+        }
+    }
+
+    private MinCut support(Master master, int sinks) {
+        int controllers = site.controllers.length;
+        MinCut graph = new MinCut(1 + site.spots.length + sinks);
+        for (int from = 0; from < master.arcValue.length; from++) {
+            for (int to = 0; to < site.spots.length; to++) {
+                if (master.arcValue[from][to] > THERE) {
+                    graph.arc(from < controllers ? 0 : 1 + from - controllers, 1 + to, master.arcValue[from][to]);
+                }
+            }
+        }
+        return graph;
+    }
+
+    private void unconnected(Master master, List<Row> found) {
+        int spots = site.spots.length;
+        int controllers = site.controllers.length;
+        MinCut graph = support(master, items.size);
+        for (int k = 0; k < items.size; k++) {
+            for (int p = 0; p < spots; p++) {
+                if (master.served[k][p] > THERE) {
+                    graph.arc(1 + p, 1 + spots + k, master.served[k][p] / items.count[k]);
+                }
+            }
+        }
+        Set<Seen> seen = new HashSet<>();
+        for (int k = 0; k < items.size; k++) {
+            int sink = 1 + spots + k;
+            if (graph.flow(0, sink, 1) < 1 - BROKEN) {
+                for (boolean[] side : List.of(graph.sinkSide(sink), graph.beyondSource(0))) {
+                    boolean[] inside = Arrays.copyOfRange(side, 1, 1 + spots);
+                    if (seen.add(new Seen(k, boxed(inside)))) {
+                        found.add(Cut.connected(inside, controllers, k, items.count[k]));
+                    }
+                }
+            }
+        }
+        for (int p = 0; p < spots; p++) {
+            double need = master.usedValue[p];
+            if (need > BROKEN && graph.flow(0, 1 + p, need) < need - BROKEN) {
+                boolean[] inside = Arrays.copyOfRange(graph.sinkSide(1 + p), 1, 1 + spots);
+                if (seen.add(new Seen(-1 - p, boxed(inside)))) {
+                    found.add(Cut.reached(inside, controllers, p));
+                }
+            }
+        }
+    }
+
+    /** Pixels as a flow: what W serves must come through the streams of the arcs that enter W. */
+    private void overfull(Master master, List<Row> found) {
+        int spots = site.spots.length;
+        int controllers = site.controllers.length;
+        int most = Arrays.stream(site.streams).max().orElse(0);
+        MinCut graph = new MinCut(2 + spots);
+        double all = 0;
+        for (int from = 0; from < master.arcValue.length; from++) {
+            for (int to = 0; to < spots; to++) {
+                if (master.arcValue[from][to] > THERE) {
+                    graph.arc(
+                            from < controllers ? 0 : 1 + from - controllers, 1 + to, most * master.arcValue[from][to]);
+                }
+            }
+        }
+        for (int p = 0; p < spots; p++) {
+            double need = 0;
+            for (int k = 0; k < items.size; k++) {
+                need += share[k] * master.served[k][p];
+            }
+            if (need > THERE) {
+                graph.arc(1 + p, 1 + spots, need);
+                all += need;
+            }
+        }
+        if (graph.flow(0, 1 + spots, all) < all - 10 * BROKEN) {
+            // what the source cannot reach would be W with the sink's own arcs cut; W is the part whose need is not cut
+            boolean[] inside = Arrays.copyOfRange(graph.sinkSide(1 + spots), 1, 1 + spots);
+            boolean any = false;
+            for (boolean in : inside) {
+                any |= in;
+            }
+            if (any) {
+                found.add(Cut.carried(inside, site, items, share));
+            }
+        }
+    }
+
+    private static List<Boolean> boxed(boolean[] inside) {
+        List<Boolean> list = new ArrayList<>();
+        for (boolean in : inside) {
+            list.add(in);
+        }
+        return list;
+    }
+}

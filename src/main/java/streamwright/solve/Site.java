@@ -1,0 +1,358 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import streamwright.physics.Feed;
+import streamwright.physics.Ground;
+import streamwright.physics.Power;
+import streamwright.physics.Refresh;
+import streamwright.physics.Runs;
+import streamwright.yard.BoardModel;
+import streamwright.yard.BoardOffer;
+import streamwright.yard.Controller;
+import streamwright.yard.Drives;
+import streamwright.yard.Follow;
+import streamwright.yard.PixelKind;
+import streamwright.yard.PixelString;
+import streamwright.yard.Prop;
+import streamwright.yard.Spot;
+import streamwright.yard.Yard;
+
+/**
+ * A yard compiled to numbers: strings, spots, models and jacks as indexes, and the price, length and nulls of every
+ * lead, jumper and hop that the rules allow. Arrays are read-only by convention.
+ */
+final class Site {
+    /** One end of a possible wire: the other thing, the wire's length, its null pixels and its price. */
+    record Wire(int to, double length, int nulls, double cost) {}
+
+    final Yard yard;
+    final Ground ground;
+    final PixelString[] strings;
+    final Spot[] spots;
+    final BoardOffer[] offers;
+    final Controller[] controllers;
+    final PixelKind[] kinds;
+
+    /** Of each string: its kind, pixels, prop, and draw in amps at the show's brightness. */
+    final int[] kind;
+
+    final int[] pixels;
+    final int[] prop;
+    final double[] draw;
+
+    /** Of each string: the leads that may reach it, by spot and cheapest first. */
+    final Wire[][] leads;
+
+    /** Of each string: the strings that may follow it, cheapest first; and those that it may follow. */
+    final Wire[][] after;
+
+    final Wire[][] before;
+
+    /** Of each spot: the strings in reach of a lead, cheapest first. */
+    final Wire[][] reach;
+
+    /** {@code limit[c][k]}: pixels that a stream of controller c may carry of kind k. */
+    final int[][] limit;
+
+    /** Amps are sums of many products: one that is exactly at its limit must not fall over it by the last bits. */
+    /** Lengths come from square roots: one that is exactly at its limit must not fall over it by the last bits. */
+    static final double LENGTH_ROUNDING = 1e-9;
+
+    static final double AMPS_ROUNDING = 1e-9;
+
+    final double trunkPrice;
+    final double cablePrice;
+    final double hopMost;
+    final double cableMost;
+
+    /** Of each controller: the streams of a cable that any board on offer can hear. */
+    final int[] streams;
+
+    /** Whether kinds of several voltages share the yard. */
+    final boolean voltsMatter;
+
+    /** Whether a full cable may run out of IDs before it runs out of boards. */
+    final boolean idsMatter;
+
+    private final Power[][] powers;
+    private final WireTable leadOf;
+    private final WireTable jumperOf;
+    private final double[][] between;
+    private final double[][] fromController;
+
+    Site(Yard yard, Ground ground) {
+        this.yard = yard;
+        this.ground = ground;
+        strings = yard.strings().toArray(PixelString[]::new);
+        trunkPrice = yard.costs().trunk();
+        cablePrice = yard.costs().cable();
+        hopMost = yard.rules().hopMost() + LENGTH_ROUNDING;
+        cableMost = yard.rules().cableMost() + LENGTH_ROUNDING;
+        spots = yard.places().toArray(Spot[]::new);
+        offers = yard.boards().stream()
+                .filter(offer -> offer.model().drives() == Drives.PIXELS)
+                .toArray(BoardOffer[]::new);
+        controllers = yard.controllers().toArray(Controller[]::new);
+        Map<PixelKind, Integer> kindIds = new LinkedHashMap<>();
+        kind = new int[strings.length];
+        prop = new int[strings.length];
+        int at = 0;
+        List<Prop> props = yard.props();
+        for (int p = 0; p < props.size(); p++) {
+            PixelKind pixel = props.get(p).pixel();
+            for (int s = 0; s < props.get(p).strings().size() && pixel != null; s++) {
+                prop[at] = p;
+                kind[at++] = kindIds.computeIfAbsent(pixel, key -> kindIds.size());
+            }
+        }
+        kinds = kindIds.keySet().toArray(PixelKind[]::new);
+        voltsMatter =
+                Arrays.stream(kinds).mapToDouble(PixelKind::volts).distinct().count() > 1;
+        pixels = Arrays.stream(strings).mapToInt(PixelString::pixels).toArray();
+        draw = new double[strings.length];
+        for (int i = 0; i < strings.length; i++) {
+            draw[i] = pixels[i] * kinds[kind[i]].amps() * yard.brightness();
+        }
+        int boardsMost = Arrays.stream(controllers)
+                .mapToInt(c -> c.model().boardsPerCable())
+                .max()
+                .orElse(0);
+        idsMatter = Arrays.stream(offers).anyMatch(o -> Ids.most(o.model()) - Ids.least(o.model()) + 1 < boardsMost);
+        streams = Arrays.stream(controllers)
+                .mapToInt(c -> Math.min(c.model().streams(), streamsHeard()))
+                .toArray();
+        powers = new Power[offers.length][kinds.length];
+        for (int m = 0; m < offers.length; m++) {
+            for (int k = 0; k < kinds.length; k++) {
+                powers[m][k] = Power.of(yard, kinds[k], offers[m].model().fuse());
+            }
+        }
+        limit = new int[controllers.length][kinds.length];
+        for (int c = 0; c < controllers.length; c++) {
+            for (int k = 0; k < kinds.length; k++) {
+                limit[c][k] = Refresh.limit(
+                        kinds[k], yard.frameRate(), controllers[c].model().streamMost(), yard.spare());
+            }
+        }
+        leadOf = new WireTable(spots.length, strings.length);
+        jumperOf = new WireTable(strings.length, strings.length);
+        leads = new Wire[strings.length][];
+        reach = new Wire[spots.length][];
+        findLeads();
+        after = new Wire[strings.length][];
+        before = new Wire[strings.length][];
+        findJumpers();
+        fromController = new double[controllers.length][spots.length];
+        for (int c = 0; c < controllers.length; c++) {
+            for (int s = 0; s < spots.length; s++) {
+                fromController[c][s] = Runs.hop(yard.rules(), ground.path(controllers[c].at(), spots[s].at()));
+            }
+        }
+        between = spots.length <= 3000 ? hops() : new double[0][];
+    }
+
+    private int streamsHeard() {
+        int most = 0;
+        for (BoardOffer offer : offers) {
+            for (int heard : offer.model().ports()) {
+                most = heard == BoardModel.ANY ? Integer.MAX_VALUE : Math.max(most, heard);
+                if (most == Integer.MAX_VALUE) {
+                    return most;
+                }
+            }
+        }
+        return most;
+    }
+
+    /** All jacks of all controllers. */
+    int jacks() {
+        return Arrays.stream(controllers).mapToInt(c -> c.model().jacks()).sum();
+    }
+
+    int ports(int model) {
+        return offers[model].model().ports().size();
+    }
+
+    /** Whether a port (0-based) of a model hears a stream (0-based), or can be set to it. */
+    boolean hears(int model, int port, int stream) {
+        int heard = model(model).ports().get(port);
+        return heard == BoardModel.ANY || heard == stream + 1;
+    }
+
+    BoardModel model(int model) {
+        return offers[model].model();
+    }
+
+    /** The lead from a spot to a string, or null where it would be too long. */
+    @Nullable
+    Wire lead(int spot, int string) {
+        return leadOf.get(spot, string);
+    }
+
+    /** The jumper from one string to the next, or null where one may not follow the other. */
+    @Nullable
+    Wire jumper(int from, int to) {
+        return jumperOf.get(from, to);
+    }
+
+    /** The price of a lead that is known to be allowed. */
+    double leadCost(int spot, int string) {
+        return Objects.requireNonNull(lead(spot, string)).cost();
+    }
+
+    /** The price of a jumper that is known to be allowed. */
+    double jumperCost(int from, int to) {
+        return Objects.requireNonNull(jumper(from, to)).cost();
+    }
+
+    /** Length of a hop between two spots. */
+    double hop(int from, int to) {
+        return between.length > 0
+                ? between[from][to]
+                : Runs.hop(yard.rules(), ground.path(spots[from].at(), spots[to].at()));
+    }
+
+    double hopFrom(int controller, int to) {
+        return fromController[controller][to];
+    }
+
+    /** Price of the injections that a chain needs on a port; infinite where none would do. */
+    double injections(int spot, int model, int[] chain, double leadLength) {
+        Power power = powers[model][kind[chain[0]]];
+        if (chain.length == 1 && power.fits(leadLength, pixels[chain[0]])) {
+            return 0;
+        }
+        int count = chain.length;
+        int[] lit = new int[count];
+        double[] jumpers = new double[count];
+        for (int i = 0; i < count; i++) {
+            lit[i] = pixels[chain[i]];
+            jumpers[i] = i == 0
+                    ? 0
+                    : Objects.requireNonNull(jumper(chain[i - 1], chain[i])).length();
+        }
+        if (power.fits(leadLength, lit, jumpers, count)) {
+            return 0;
+        }
+        double[] wires = new double[count];
+        for (int i = 0; i < count; i++) {
+            wires[i] = Runs.lead(yard.rules(), ground.path(spots[spot].at(), strings[chain[i]].feed()));
+        }
+        return power.feed(leadLength, lit, jumpers, wires, count)
+                .map(Feed::cost)
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Length of a hop between two boards at one spot: its loops. */
+    double loops() {
+        return Runs.hop(yard.rules(), 0);
+    }
+
+    /** Length of a hop from a node (controllers first, then spots) to a spot. */
+    double arcLength(int node, int to) {
+        return node < controllers.length ? hopFrom(node, to) : hop(node - controllers.length, to);
+    }
+
+    private void findLeads() {
+        var rules = yard.rules();
+        List<List<Wire>> bySpot = new ArrayList<>();
+        for (int s = 0; s < spots.length; s++) {
+            bySpot.add(new ArrayList<>());
+        }
+        double most = Runs.leadMost(rules) + 1e-6;
+        for (int i = 0; i < strings.length; i++) {
+            List<Wire> found = new ArrayList<>();
+            for (int s = 0; s < spots.length; s++) {
+                // the straight way is never longer than the path, and spares the search around obstacles
+                if (Runs.lead(rules, straight(spots[s], i)) > most) {
+                    continue;
+                }
+                double length = Runs.lead(rules, ground.path(spots[s].at(), strings[i].feed()));
+                int nulls = Runs.leadNulls(rules, length);
+                if (nulls <= rules.nullsMost()) {
+                    double cost = length * yard.costs().lead();
+                    Wire wire = new Wire(s, length, nulls, cost);
+                    found.add(wire);
+                    leadOf.put(s, i, wire);
+                    bySpot.get(s).add(new Wire(i, length, nulls, cost));
+                }
+            }
+            leads[i] = cheapestFirst(found);
+        }
+        for (int s = 0; s < spots.length; s++) {
+            reach[s] = cheapestFirst(bySpot.get(s));
+        }
+    }
+
+    private double straight(Spot spot, int string) {
+        var from = spot.at();
+        var to = strings[string].feed();
+        return Math.hypot(from.x() - to.x(), from.y() - to.y()) + Math.abs(from.z() - to.z());
+    }
+
+    private void findJumpers() {
+        var rules = yard.rules();
+        double most = Runs.jumperMost(rules) + 1e-6;
+        List<List<Wire>> into = new ArrayList<>();
+        for (int i = 0; i < strings.length; i++) {
+            into.add(new ArrayList<>());
+        }
+        for (int i = 0; i < strings.length; i++) {
+            List<Wire> found = new ArrayList<>();
+            var tail = strings[i].tail();
+            for (int j = 0; j < strings.length; j++) {
+                var feed = strings[j].feed();
+                if (i == j || kind[i] != kind[j] || !mayShare(i, j)) {
+                    continue;
+                }
+                double straight = Math.hypot(tail.x() - feed.x(), tail.y() - feed.y()) + Math.abs(tail.z() - feed.z());
+                if (Runs.lead(rules, straight) > most) {
+                    continue;
+                }
+                double length = Runs.lead(rules, ground.path(tail, feed));
+                int nulls = Runs.jumperNulls(rules, length);
+                if (nulls <= rules.nullsMost()) {
+                    double cost = length * yard.costs().jumper();
+                    Wire wire = new Wire(j, length, nulls, cost);
+                    found.add(wire);
+                    jumperOf.put(i, j, wire);
+                    into.get(j).add(new Wire(i, length, nulls, cost));
+                }
+            }
+            after[i] = cheapestFirst(found);
+        }
+        for (int i = 0; i < strings.length; i++) {
+            before[i] = cheapestFirst(into.get(i));
+        }
+    }
+
+    private boolean mayShare(int i, int j) {
+        Follow first = yard.props().get(prop[i]).follow();
+        return prop[i] == prop[j]
+                ? first != Follow.NONE
+                : first == Follow.ANY && yard.props().get(prop[j]).follow() == Follow.ANY;
+    }
+
+    private double[][] hops() {
+        double[][] all = new double[spots.length][spots.length];
+        for (int a = 0; a < spots.length; a++) {
+            for (int b = 0; b < a; b++) {
+                all[a][b] = all[b][a] = Runs.hop(yard.rules(), ground.path(spots[a].at(), spots[b].at()));
+            }
+            all[a][a] = Runs.hop(yard.rules(), 0);
+        }
+        return all;
+    }
+
+    private static Wire[] cheapestFirst(List<Wire> wires) {
+        return wires.stream()
+                .sorted((a, b) -> Double.compare(a.cost(), b.cost()))
+                .toArray(Wire[]::new);
+    }
+}

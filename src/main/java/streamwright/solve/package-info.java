@@ -1,0 +1,5 @@
+/** Construct, improve, prove: the optimiser. The only place that knows the solver library. */
+@NullMarked
+package streamwright.solve;
+
+import org.jspecify.annotations.NullMarked;
