@@ -90,6 +90,10 @@ final class Draft {
     /** Of each spot: the boards there. */
     final List<List<Hung>> boardsAt = new ArrayList<>();
 
+    /** Of each controller: the channels that its streams take. */
+    private final long[] channels;
+
+    private final long[] savedChannels;
     final int[] modelCount;
     int boards;
     int placed;
@@ -104,6 +108,8 @@ final class Draft {
         this.site = site;
         at = new Hung[site.strings.length];
         portOf = new int[site.strings.length];
+        channels = new long[site.controllers.length];
+        savedChannels = new long[site.controllers.length];
         modelCount = new int[site.offers.length];
         for (int s = 0; s < site.spots.length; s++) {
             boardsAt.add(new ArrayList<>());
@@ -135,6 +141,7 @@ final class Draft {
         }
         journal.clear();
         savedCost = cost;
+        System.arraycopy(channels, 0, savedChannels, 0, channels.length);
         recording = true;
     }
 
@@ -153,6 +160,7 @@ final class Draft {
             restore(saved);
         }
         cost = savedCost;
+        System.arraycopy(savedChannels, 0, channels, 0, channels.length);
         record();
     }
 
@@ -167,6 +175,7 @@ final class Draft {
             Arrays.fill(cable.kind, FREE);
         }
         cost = 0;
+        Arrays.fill(channels, 0);
     }
 
     /** The cables changed since {@link #record}. */
@@ -246,6 +255,7 @@ final class Draft {
             cost -= was.cost();
             int heard = board.stream[port];
             cable.load[heard] -= was.pixels();
+            channels[cable.controller] -= channels(was);
             if (--cable.chains[heard] == 0) {
                 cable.kind[heard] = FREE;
             }
@@ -257,6 +267,7 @@ final class Draft {
             mark(chain, board, port);
             cost += chain.cost();
             cable.load[stream] += chain.pixels();
+            channels[cable.controller] += channels(chain);
             cable.chains[stream]++;
             cable.kind[stream] = site.kind[chain.head()];
             board.used++;
@@ -393,7 +404,17 @@ final class Draft {
     /** Whether a chain with this many more pixels of a kind fits a stream of a cable. */
     boolean streamTakes(Cable cable, int stream, int kind, int more) {
         return (cable.kind[stream] == FREE || cable.kind[stream] == kind)
-                && cable.load[stream] + more <= site.limit[cable.controller][kind];
+                && cable.load[stream] + more <= site.limit[cable.controller][kind]
+                && channelsTake(cable.controller, more * (long) site.kinds[kind].channels());
+    }
+
+    /** Whether a controller has so many channels more to give. */
+    boolean channelsTake(int controller, long more) {
+        return channels[controller] + more <= site.channelsMost[controller];
+    }
+
+    private long channels(Chain chain) {
+        return chain.pixels() * (long) site.kinds[site.kind[chain.head()]].channels();
     }
 
     /** Whether board and spot stand so many more amps, and the board's supply the kind's volts. */

@@ -6,8 +6,13 @@ import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,19 +22,28 @@ import org.jspecify.annotations.Nullable;
  */
 final class Master {
     private static final double INF = Double.POSITIVE_INFINITY;
-    private static final double PRICED = 1e-7;
+    private static final double PRICED = 1e-6;
 
-    /** A strand on a port at a spot. */
+    /** Chains looked at for each spot: at first, before chains may repeat items, and where all must be known. */
+    private static final long LABELS_QUICK = 500;
+
+    private static final long LABELS_LONG = 150_000;
+    private static final long LABELS_MOST = 200_000;
+    private static final int COLUMNS_MOST = 40_000;
+
+    /** A strand on a port at a spot, in the order that costs least there. */
     static final class Column {
         final int strand;
         final int spot;
-        final double cost;
         final MPVariable variable;
+        int[] order;
+        double cost;
         double value;
 
-        Column(int strand, int spot, double cost, MPVariable variable) {
+        Column(int strand, int spot, int[] order, double cost, MPVariable variable) {
             this.strand = strand;
             this.spot = spot;
+            this.order = order;
             this.cost = cost;
             this.variable = variable;
         }
@@ -40,7 +54,6 @@ final class Master {
     final Site site;
     final Items items;
     final Strands strands;
-    private final StrandPrices prices;
     private final boolean whole;
     private final MPSolver solver;
     private final MPObjective objective;
@@ -48,7 +61,8 @@ final class Master {
     private final int spots;
     private final List<Held> rows = new ArrayList<>();
     final List<Column> columns = new ArrayList<>();
-    private final boolean[][] known;
+    private final Map<Long, Column> byPlace = new HashMap<>();
+    private final List<Pricing> pricings;
     final @Nullable MPVariable[][] arc;
     final MPVariable[] used;
     final MPVariable[][] board;
@@ -75,18 +89,17 @@ final class Master {
     double value;
 
     /** @param whole whether its numbers must be whole; no shortage is allowed then */
-    Master(Site site, Items items, Strands strands, StrandPrices prices, boolean whole) {
+    Master(Site site, Items items, Strands strands, boolean whole, BooleanSupplier stopped) {
         this.site = site;
         this.items = items;
         this.strands = strands;
-        this.prices = prices;
         controllers = site.controllers.length;
         spots = site.spots.length;
         this.whole = whole;
         solver = MPSolver.createSolver(whole ? "SCIP" : "GLOP");
         objective = solver.objective();
         objective.setMinimization();
-        known = new boolean[spots][strands.all.size()];
+        pricings = whole ? List.of() : List.of(new Pricing(site, items, stopped), new Pricing(site, items, stopped));
         arc = new MPVariable[controllers + spots][spots];
         used = new MPVariable[spots];
         board = new MPVariable[spots][site.offers.length];
@@ -163,14 +176,23 @@ final class Master {
                         boards, Math.min(site.spots[from - controllers].most(), site.reach[from - controllers].length));
     }
 
-    void addColumn(int strand, int spot, double cost) {
-        if (known[spot][strand] || Double.isInfinite(cost)) {
+    /** Brings a strand in, or makes it cheaper where a cheaper order of it is found. */
+    void addColumn(Pricing.Found found) {
+        int strand = strands.index(found.order());
+        Column known = byPlace.get((long) strand * spots + found.spot());
+        if (known != null) {
+            if (found.cost() < known.cost) {
+                known.cost = found.cost();
+                known.order = found.order();
+                objective.setCoefficient(known.variable, found.cost());
+                grown = true;
+            }
             return;
         }
-        known[spot][strand] = true;
         MPVariable variable = solver.makeVar(0, whole ? columnMost(strand) : INF, whole, "");
-        objective.setCoefficient(variable, cost);
-        Column column = new Column(strand, spot, cost, variable);
+        objective.setCoefficient(variable, found.cost());
+        Column column = new Column(strand, found.spot(), found.order(), found.cost(), variable);
+        byPlace.put((long) strand * spots + found.spot(), column);
         columns.add(column);
         for (Held held : rows) {
             double coefficient = coefficient(held.row, column);
@@ -183,7 +205,7 @@ final class Master {
 
     /** How often a strand can hang: its items have only so many strings. */
     private int columnMost(int strand) {
-        int[] list = strands.all.get(strand).items();
+        int[] list = strands.get(strand).items();
         int most = Integer.MAX_VALUE;
         for (int item : list) {
             int uses = 0;
@@ -199,10 +221,10 @@ final class Master {
         int only = row.onlyItem();
         double sum = row.hasStarts() ? row.start(column.spot) : 0;
         if (row.hasHeads()) {
-            sum += row.head(strands.all.get(column.strand).head(), column.spot);
+            sum += row.head(strands.get(column.strand).head(), column.spot);
         }
         if (only != -1) {
-            for (int item : strands.all.get(column.strand).items()) {
+            for (int item : strands.get(column.strand).items()) {
                 if (only == Row.ALL || only == item) {
                     sum += row.item(item, column.spot);
                 }
@@ -376,27 +398,21 @@ final class Master {
         for (Column column : columns) {
             column.value = column.variable.solutionValue();
             if (column.value > 1e-9) {
-                led[strands.all.get(column.strand).head()][column.spot] += column.value;
-                for (int item : strands.all.get(column.strand).items()) {
+                led[strands.get(column.strand).head()][column.spot] += column.value;
+                for (int item : strands.get(column.strand).items()) {
                     served[item][column.spot] += column.value;
                 }
             }
         }
     }
 
-    /** The order in which a strand costs least at a spot, over all models. */
-    int[] order(int strand, int spot) {
-        return prices.bestOrder(strand, spot);
-    }
-
     private record Duals(double[][] item, double[][] head, double[] start, List<Held> arcs) {
-        /** What a strand at a spot is worth to all rows. */
-        double worth(Strand strand, int spot) {
-            double worth = start[spot] + head[strand.head()][spot];
-            for (int k : strand.items()) {
-                worth += item[k][spot];
-            }
-            return worth;
+        Pricing.Worth at(int spot) {
+            return new Pricing.Worth(at(item, spot), at(head, spot), start[spot]);
+        }
+
+        private static double[] at(double[][] ofItem, int spot) {
+            return Arrays.stream(ofItem).mapToDouble(row -> row[spot]).toArray();
         }
     }
 
@@ -433,53 +449,65 @@ final class Master {
         return new Duals(item, head, start, arcs);
     }
 
-    private record Priced(int strand, int spot, double reduced, double cost) {}
+    /** How pricing ended. */
+    enum Priced {
+        /** Something came in. */
+        MORE,
+        /** Nothing is too cheap to stay out: the value is a bound. */
+        NONE,
+        /** There is too much to look at. */
+        UNKNOWN
+    }
 
-    /**
-     * Brings in what the last solution's duals find too cheap to stay out.
-     *
-     * @return how many came in; 0 proves the value a bound
-     */
-    int price(int most) {
+    /** Brings in what the last solution's duals find too cheap to stay out. */
+    Priced price(int most) {
         Duals duals = duals();
-        List<Priced> found = columnsBelow(duals, -PRICED);
-        found.sort(Comparator.comparingDouble(Priced::reduced));
-        int in = Math.min(most, found.size());
-        double[][] reducedArcs = reducedArcs(duals, true);
-        for (int i = 0; i < in; i++) {
-            addColumn(found.get(i).strand, found.get(i).spot, found.get(i).cost);
+        List<Pricing.Found> found = new ArrayList<>();
+        boolean complete = columnsBelow(duals, -PRICED, LABELS_QUICK, false, found);
+        if (found.isEmpty() && !complete) {
+            complete = columnsBelow(duals, -PRICED, LABELS_LONG, true, found);
         }
+        double[][] reducedArcs = reducedArcs(duals, true);
+        found.subList(0, Math.min(most, found.size())).forEach(this::addColumn);
+        boolean more = !found.isEmpty();
         for (int from = 0; from < arc.length; from++) {
             for (int to = 0; to < spots; to++) {
                 if (reducedArcs[from][to] < -PRICED) {
                     addArc(from, to);
-                    in++;
+                    more = true;
                 }
             }
         }
-        return in;
+        return more ? Priced.MORE : complete ? Priced.NONE : Priced.UNKNOWN;
     }
 
-    private List<Priced> columnsBelow(Duals duals, double bar) {
-        List<Priced> found = new ArrayList<>();
-        for (int c = 0; c < strands.all.size(); c++) {
-            Strand strand = strands.all.get(c);
-            for (Site.Wire lead : site.leads[items.sample[strand.head()]]) {
-                int p = lead.to();
-                if (known[p][c]) {
-                    continue;
-                }
-                double worth = duals.worth(strand, p);
-                // the jumpers and lead alone are quick to know and already a lower bound
-                if (strand.jumpers() + lead.cost() - worth < bar && prices.atLeast(c, p, lead) - worth < bar) {
-                    double cost = prices.of(c, p, lead);
-                    if (cost - worth < bar) {
-                        found.add(new Priced(c, p, cost - worth, cost));
-                    }
-                }
-            }
-        }
-        return found;
+    /**
+     * False where something may be missing. Spots are shared out evenly; what is found comes in a fixed order.
+     *
+     * @param relaxed whether to let in chains with items that repeat, where all others are too many to look at
+     */
+    private boolean columnsBelow(Duals duals, double bar, long labels, boolean relaxed, List<Pricing.Found> found) {
+        List<Pricing.Result> results = IntStream.range(0, pricings.size())
+                .parallel()
+                .mapToObj(w -> IntStream.range(0, spots)
+                        .filter(p -> p % pricings.size() == w)
+                        .mapToObj(p -> at(pricings.get(w), p, duals.at(p), bar, labels, relaxed))
+                        .toList())
+                .flatMap(List::stream)
+                .toList();
+        results.forEach(result -> found.addAll(result.found()));
+        found.sort(Comparator.comparingDouble(Pricing.Found::reduced)
+                .thenComparingInt(Pricing.Found::spot)
+                .thenComparing(Pricing.Found::order, Arrays::compare));
+        return results.stream().allMatch(Pricing.Result::complete) && found.size() <= COLUMNS_MOST;
+    }
+
+    private static Pricing.Result at(
+            Pricing pricing, int spot, Pricing.Worth worth, double bar, long labels, boolean relaxed) {
+        Pricing.Result result = pricing.below(spot, worth, bar, labels);
+        return result.complete() || !relaxed || !result.found().isEmpty()
+                ? result
+                : new Pricing.Result(pricing.relaxed(), true);
     }
 
     private double[][] reducedArcs(Duals duals, boolean onlyOut) {
@@ -504,11 +532,13 @@ final class Master {
     }
 
     /** What may be in a plan that costs less than the bar: all whose reduced cost does not lift the value above it. */
-    record Survivors(List<int[]> arcs, List<Column> columns) {}
+    record Survivors(List<int[]> arcs, List<Pricing.Found> columns) {}
 
+    /** Null where they are too many to list. */
+    @Nullable
     Survivors survivors(double bar) {
         Duals duals = duals();
-        double room = bar - value;
+        double room = bar - value + PRICED;
         List<int[]> arcs = new ArrayList<>();
         double[][] reduced = reducedArcs(duals, false);
         for (int from = 0; from < arc.length; from++) {
@@ -518,16 +548,7 @@ final class Master {
                 }
             }
         }
-        List<Column> kept = new ArrayList<>();
-        for (Column column : columns) {
-            double worth = duals.worth(strands.all.get(column.strand), column.spot);
-            if (column.cost - worth <= room) {
-                kept.add(column);
-            }
-        }
-        for (Priced priced : columnsBelow(duals, room)) {
-            kept.add(new Column(priced.strand, priced.spot, priced.cost, used[0]));
-        }
-        return new Survivors(arcs, kept);
+        List<Pricing.Found> found = new ArrayList<>();
+        return columnsBelow(duals, room, LABELS_MOST, false, found) ? new Survivors(arcs, found) : null;
     }
 }

@@ -153,10 +153,7 @@ public final class Planner {
     private void prove(ExecutorService workers) throws InterruptedException, ExecutionException {
         Loader.loadNativeLibraries();
         Items items = new Items(site);
-        Strands strands = new Strands(site, items);
-        if (!strands.complete) {
-            return;
-        }
+        Strands strands = new Strands();
         new Proof(site, strands, items, effort, incumbent).run(workers);
     }
 }

@@ -249,6 +249,7 @@ final class Polish {
                 || (site.idsMatter && !Ids.enough(site, to, board.model))) {
             return false;
         }
+        long channels = 0;
         int[] more = new int[to.load.length];
         int[] kinds = to.kind.clone();
         for (int p = 0; p < board.ports.length; p++) {
@@ -257,6 +258,7 @@ final class Polish {
                 int s = board.stream[p];
                 int kind = site.kind[chain.head()];
                 more[s] += chain.pixels();
+                channels += chain.pixels() * (long) site.kinds[kind].channels();
                 if ((kinds[s] != Draft.FREE && kinds[s] != kind)
                         || to.load[s] + more[s] > site.limit[to.controller][kind]) {
                     return false;
@@ -264,7 +266,7 @@ final class Polish {
                 kinds[s] = kind;
             }
         }
-        return true;
+        return to.controller == board.cable.controller || draft.channelsTake(to.controller, channels);
     }
 
     private Hung transfer(Hung board, Cable to, int at) {

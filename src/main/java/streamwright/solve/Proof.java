@@ -17,12 +17,18 @@ import org.jspecify.annotations.Nullable;
 final class Proof {
     private static final double SAME = 1e-5;
     private static final int PRICED_AT_ONCE = 400;
-    private static final int ROUNDS_MOST = 400;
+    private static final int ROUNDS_MOST = 1_000;
 
-    /** Rounds of cuts that together must gain this share of the value, or separation ends. */
-    private static final int PATIENCE = 6;
+    /** Rounds of cuts that together must gain a share of the value, or separation ends. */
+    private static final int PATIENCE = 10;
 
-    private static final double GAIN = 1e-4;
+    /** That share while cases are told apart, and when one is to be closed. */
+    private static final double GAIN_FIRST = 1e-3;
+
+    private static final double GAIN_LAST = 2e-4;
+
+    /** Fewer broken rows than this leave time to look for rounded ones. */
+    private static final int FEW = 5;
 
     /** One number of cables and boards, with a bound on all plans that have them. */
     private record Case(int cables, int boards, double bound) {}
@@ -32,7 +38,6 @@ final class Proof {
     private final Site site;
     private final Items items;
     private final Strands strands;
-    private final StrandPrices prices;
     private final Separation separation;
     private final Effort effort;
     private final Incumbent incumbent;
@@ -49,28 +54,32 @@ final class Proof {
         this.strands = strands;
         this.effort = effort;
         this.incumbent = incumbent;
-        prices = new StrandPrices(site, items, strands);
         separation = new Separation(site, items);
-        root = new Master(site, items, strands, prices, false);
+        root = new Master(site, items, strands, false, effort::stopped);
         Rows.of(site, items).forEach(root::addRow);
         cables = root.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
         boards = root.addRow(Rows.boards(-1, 0, Integer.MAX_VALUE));
         new Neighbours(site).arcs().forEach(arc -> root.addArc(arc[0], arc[1]));
-        for (int c = 0; c < strands.all.size(); c++) {
-            Strand strand = strands.all.get(c);
-            if (strand.size() == 1) {
-                for (Site.Wire lead : site.leads[items.sample[strand.head()]]) {
-                    root.addColumn(c, lead.to(), prices.of(c, lead.to(), lead));
-                }
-            }
+        Start start = new Start(site, items);
+        start.alone().forEach(root::addColumn);
+        Snapshot best = incumbent.best();
+        if (best != null) {
+            start.of(best).forEach(root::addColumn);
         }
     }
 
     /** Raises the incumbent's bound as far as the effort allows. */
     void run(ExecutorService workers) throws InterruptedException, ExecutionException {
-        double all = tighten();
+        double all = tighten(GAIN_FIRST);
         incumbent.raise(all);
-        List<Case> open = cases(all);
+        List<Case> open = new ArrayList<>();
+        if (closes(all)) {
+            incumbent.raise(incumbent.cost());
+            return;
+        }
+        if (!cases(all, open)) {
+            return;
+        }
         incumbent.raise(Math.min(least(open), incumbent.cost()));
         open.sort(Comparator.comparingDouble(Case::bound));
         List<Case> left = new ArrayList<>(open);
@@ -104,10 +113,9 @@ final class Proof {
     }
 
     /** Prices and cuts until nothing more comes; the value, a bound under the rows in force. */
-    private double tighten() {
+    private double tighten(double gain) {
         double bound = Double.NEGATIVE_INFINITY;
-        double[] last = new double[PATIENCE];
-        java.util.Arrays.fill(last, Double.NEGATIVE_INFINITY);
+        List<Double> values = new ArrayList<>();
         for (int round = 0; round < ROUNDS_MOST && !effort.stopped(); round++) {
             double value = root.solve(effort.secondsLeft());
             if (Double.isNaN(value)) {
@@ -117,23 +125,25 @@ final class Proof {
                 return value;
             }
             root.read();
-            if (root.price(PRICED_AT_ONCE) > 0) {
+            Master.Priced priced = root.price(PRICED_AT_ONCE);
+            if (priced == Master.Priced.MORE) {
                 continue;
+            }
+            if (priced == Master.Priced.UNKNOWN) {
+                return bound;
             }
             bound = Math.max(bound, value - 1e-9 * Math.abs(value));
             if (closes(bound)) {
                 return bound;
             }
             List<Row> broken = separation.broken(root);
-            if (broken.size() < 5) {
-                double before = last[round % PATIENCE];
-                last[round % PATIENCE] = value;
-                if (value - before < GAIN * value) {
-                    return bound;
-                }
+            if (broken.size() < FEW) {
                 broken.addAll(separation.rounded(root));
             }
-            if (broken.isEmpty()) {
+            values.add(value);
+            boolean stalled =
+                    values.size() > PATIENCE && value - values.get(values.size() - 1 - PATIENCE) < gain * value;
+            if (broken.isEmpty() || stalled) {
                 return bound;
             }
             broken.forEach(root::addRow);
@@ -143,33 +153,33 @@ final class Proof {
 
     /**
      * Every number of cables and boards that could still beat the incumbent. As a function of the two the relaxation's
-     * value is convex, so beyond a number that closes, away from the least, all close.
+     * value is convex, so beyond a number that closes, away from the least, all close. False where this was cut short.
      */
-    private List<Case> cases(double all) {
-        List<Case> open = new ArrayList<>();
-        if (effort.stopped() || closes(all)) {
-            return open;
+    private boolean cases(double all, List<Case> open) {
+        if (effort.stopped()) {
+            return false;
         }
         double middle = root.cables();
-        for (int u = (int) Math.floor(middle + 1e-6); u >= 1; u--) {
+        int least = separation.cablesAtLeast();
+        for (int u = (int) Math.floor(middle + 1e-6); u >= least; u--) {
             if (!withCables(u, all, open)) {
                 break;
             }
         }
-        for (int u = (int) Math.floor(middle + 1e-6) + 1; u <= site.jacks(); u++) {
+        for (int u = Math.max(least, (int) Math.floor(middle + 1e-6) + 1); u <= site.jacks(); u++) {
             if (!withCables(u, all, open)) {
                 break;
             }
         }
         cables.setBounds(0, Double.POSITIVE_INFINITY);
-        return open;
+        return !effort.stopped();
     }
 
     /** False where no plan with so many cables, nor any farther from the least, beats the incumbent. */
     private boolean withCables(int u, double floor, List<Case> open) {
         cables.setBounds(u, u);
         boards.setBounds(0, Double.POSITIVE_INFINITY);
-        double any = Math.max(floor, tighten());
+        double any = Math.max(floor, tighten(GAIN_FIRST));
         if (closes(any)) {
             return false;
         }
@@ -186,7 +196,7 @@ final class Proof {
             return false;
         }
         boards.setBounds(k, k);
-        double bound = Math.max(floor, tighten());
+        double bound = Math.max(floor, tighten(GAIN_LAST));
         if (closes(bound)) {
             return false;
         }
@@ -204,13 +214,16 @@ final class Proof {
         }
         root.read();
         Master.Survivors survivors = root.survivors(cutoff);
-        Master whole = new Master(site, items, strands, prices, true);
+        if (survivors == null) {
+            return null;
+        }
+        Master whole = new Master(site, items, strands, true, effort::stopped);
         Rows.of(site, items).forEach(whole::addRow);
         root.bindingCuts().forEach(whole::addRow);
         whole.addRow(Rows.cables(site, one.cables, one.cables));
         whole.addRow(Rows.boards(-1, one.boards, one.boards));
         survivors.arcs().forEach(arc -> whole.addArc(arc[0], arc[1]));
-        survivors.columns().forEach(column -> whole.addColumn(column.strand, column.spot, column.cost));
+        survivors.columns().forEach(whole::addColumn);
         return whole;
     }
 

@@ -141,20 +141,25 @@ final class Realization {
     private Packing.Ending pack(Cable cable, Contents contents, int[] given) {
         Packing packing = new Packing(draft, cable);
         contents.columns.stream()
-                .sorted((a, b) -> Integer.compare(
-                        master.strands.all.get(b.strand).pixels(),
-                        master.strands.all.get(a.strand).pixels()))
+                .sorted((a, b) -> Integer.compare(lit(b), lit(a)))
                 .forEach(column -> {
-                    int[] order = master.order(column.strand, column.spot);
                     for (int copy = 0; copy < Math.rint(column.value); copy++) {
                         packing.add(
                                 column.spot,
-                                Arrays.stream(order)
+                                Arrays.stream(column.order)
                                         .map(item -> items.members[item][given[item]++])
                                         .toArray());
                     }
                 });
         return packing.solve();
+    }
+
+    private int lit(Master.Column column) {
+        int lit = 0;
+        for (int item : column.order) {
+            lit += site.pixels[items.sample[item]];
+        }
+        return lit;
     }
 
     /** A board with nothing on it would be taken down; a plan has none. */

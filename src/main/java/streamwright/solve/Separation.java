@@ -43,6 +43,16 @@ final class Separation {
         return found;
     }
 
+    /** Cables without which the streams do not hold all pixels. */
+    int cablesAtLeast() {
+        double all = 0;
+        for (int k = 0; k < items.size; k++) {
+            all += items.count[k] * share[k];
+        }
+        return Math.max(
+                1, (int) Math.ceil(all / Arrays.stream(site.streams).max().orElse(1) - 1e-9));
+    }
+
     /** Rows that strengthen a fractional solution which hangs together. */
     List<Row> rounded(Master master) {
         return rounding.broken(master, ROUNDED_MOST);

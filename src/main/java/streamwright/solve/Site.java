@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import streamwright.physics.Channels;
 import streamwright.physics.Feed;
 import streamwright.physics.Ground;
 import streamwright.physics.Power;
@@ -66,6 +67,8 @@ final class Site {
 
     static final double AMPS_ROUNDING = 1e-9;
 
+    private static final int STRETCH_MOST = 1 << 22;
+
     final double trunkPrice;
     final double cablePrice;
     final double hopMost;
@@ -74,8 +77,14 @@ final class Site {
     /** Of each controller: the streams of a cable that any board on offer can hear. */
     final int[] streams;
 
+    /** Of each kind: lit pixels in one stretch of power at most, whatever port, lead and order; a bound, not a rule. */
+    final int[] stretchMost;
+
     /** Whether kinds of several voltages share the yard. */
     final boolean voltsMatter;
+
+    /** Of each controller: the channels that it has to give, within its own range and that of E1.31 universes. */
+    final long[] channelsMost;
 
     /** Whether a full cable may run out of IDs before it runs out of boards. */
     final boolean idsMatter;
@@ -127,12 +136,19 @@ final class Site {
         streams = Arrays.stream(controllers)
                 .mapToInt(c -> Math.min(c.model().streams(), streamsHeard()))
                 .toArray();
+        channelsMost = Arrays.stream(controllers)
+                .mapToLong(c -> Math.min(
+                        c.model().channelMost() - (long) c.firstChannel() + 1,
+                        (Channels.UNIVERSE_MOST - c.firstUniverse() + 1L)
+                                * c.model().universeSlots()))
+                .toArray();
         powers = new Power[offers.length][kinds.length];
         for (int m = 0; m < offers.length; m++) {
             for (int k = 0; k < kinds.length; k++) {
                 powers[m][k] = Power.of(yard, kinds[k], offers[m].model().fuse());
             }
         }
+        stretchMost = stretches();
         limit = new int[controllers.length][kinds.length];
         for (int c = 0; c < controllers.length; c++) {
             for (int k = 0; k < kinds.length; k++) {
@@ -155,6 +171,40 @@ final class Site {
             }
         }
         between = spots.length <= 3000 ? hops() : new double[0][];
+    }
+
+    /**
+     * Fuse and voltage both fall short with more pixels. The least ohms that can feed a stretch are a connector's, and
+     * from pixel to pixel those of the pitch or of the shortest jumper.
+     */
+    private int[] stretches() {
+        int[] most = new int[kinds.length];
+        for (int k = 0; k < kinds.length; k++) {
+            double jumper = streamwright.physics.Wire.ohms(
+                            yard.rules(),
+                            yard.rules().leadWireMm2(),
+                            yard.rules().leadLoop() * yard.units().metres())
+                    + yard.rules().connector();
+            boolean evenAcrossJumpers =
+                    jumper >= streamwright.physics.Wire.ohms(yard.rules(), kinds[k].wireMm2(), kinds[k].pitch());
+            for (int m = 0; m < offers.length; m++) {
+                int low = 0;
+                int high = STRETCH_MOST;
+                while (low < high) {
+                    int middle = (low + high + 1) >>> 1;
+                    boolean holds = evenAcrossJumpers
+                            ? powers[m][k].fits(0, middle)
+                            : powers[m][k].amps(middle) <= powers[m][k].ampsMost() + AMPS_ROUNDING;
+                    if (holds) {
+                        low = middle;
+                    } else {
+                        high = middle - 1;
+                    }
+                }
+                most[k] = Math.max(most[k], low);
+            }
+        }
+        return most;
     }
 
     private int streamsHeard() {
@@ -222,6 +272,44 @@ final class Site {
         return fromController[controller][to];
     }
 
+    /** Price of an injection so many pixels behind the first of a string whose feed is a wire of this length away. */
+    double injectionPrice(double wire, int behind, int kind) {
+        var costs = yard.costs();
+        double pitch = kinds[kind].pitch() / yard.units().metres();
+        return costs.injection() + costs.injectionWire() * (wire + behind * pitch);
+    }
+
+    /** Whether some model's port powers a chain without any injection. */
+    boolean needsNoInjection(int[] chain, double leadLength) {
+        for (int m = 0; m < offers.length; m++) {
+            Power power = powers[m][kind[chain[0]]];
+            boolean fits = chain.length == 1
+                    ? power.fits(leadLength, pixels[chain[0]])
+                    : power.fits(leadLength, lit(chain), jumperLengths(chain), chain.length);
+            if (fits) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private int[] lit(int[] chain) {
+        int[] lit = new int[chain.length];
+        for (int i = 0; i < lit.length; i++) {
+            lit[i] = pixels[chain[i]];
+        }
+        return lit;
+    }
+
+    /** Length of the jumper before each string of a chain; 0 for the first. */
+    private double[] jumperLengths(int[] chain) {
+        double[] lengths = new double[chain.length];
+        for (int i = 1; i < lengths.length; i++) {
+            lengths[i] = Objects.requireNonNull(jumper(chain[i - 1], chain[i])).length();
+        }
+        return lengths;
+    }
+
     /** Price of the injections that a chain needs on a port; infinite where none would do. */
     double injections(int spot, int model, int[] chain, double leadLength) {
         Power power = powers[model][kind[chain[0]]];
@@ -229,14 +317,8 @@ final class Site {
             return 0;
         }
         int count = chain.length;
-        int[] lit = new int[count];
-        double[] jumpers = new double[count];
-        for (int i = 0; i < count; i++) {
-            lit[i] = pixels[chain[i]];
-            jumpers[i] = i == 0
-                    ? 0
-                    : Objects.requireNonNull(jumper(chain[i - 1], chain[i])).length();
-        }
+        int[] lit = lit(chain);
+        double[] jumpers = jumperLengths(chain);
         if (power.fits(leadLength, lit, jumpers, count)) {
             return 0;
         }
