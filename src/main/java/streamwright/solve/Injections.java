@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeSet;
 import streamwright.physics.Runs;
 
 /** What the injections of an order of items cost on a port at a spot, on the model where they cost least. */
@@ -18,7 +17,9 @@ final class Injections {
     private final Items items;
     private final Map<Place, Double> known = new HashMap<>();
 
-    private final TreeSet<Integer> places = new TreeSet<>();
+    private int[] places = new int[64];
+    private double[] cost = new double[64];
+    private int placeCount;
     private final double[][] wires;
 
     Injections(Site site, Items items) {
@@ -61,7 +62,7 @@ final class Injections {
         if (stretch == 0 || all <= stretch) {
             return 0;
         }
-        places.clear();
+        placeCount = 0;
         int begin = 0;
         for (int i = 0; i < length; i++) {
             addPlaces(begin, stretch);
@@ -73,30 +74,35 @@ final class Injections {
 
     private void addPlaces(int from, int stretch) {
         for (int place = from; place > 0; place -= stretch) {
-            places.add(place);
+            if (placeCount == places.length) {
+                places = Arrays.copyOf(places, 2 * placeCount);
+                cost = new double[2 * placeCount];
+            }
+            places[placeCount++] = place;
         }
     }
 
     private double cheapest(int spot, int[] order, int all, int stretch) {
-        int[] at = places.stream().mapToInt(Integer::intValue).toArray();
-        double[] cost = new double[at.length];
+        Arrays.sort(places, 0, placeCount);
+        int[] at = places;
+        int kind = site.kind[items.sample[order[0]]];
         int string = -1;
         int begin = 0;
         int end = 0;
         double base = 0;
-        for (int i = 0; i < at.length; i++) {
+        for (int i = 0; i < placeCount; i++) {
             while (at[i] >= end && end < all) {
                 string++;
                 begin = end;
                 end += site.pixels[items.sample[order[string]]];
                 base = wire(spot, order[string]);
             }
-            cost[i] = site.injectionPrice(base, at[i] - begin, site.kind[items.sample[order[0]]]);
+            cost[i] = site.injectionPrice(base, at[i] - begin, kind);
         }
         double first = Double.POSITIVE_INFINITY;
-        for (int i = at.length - 1; i >= 0; i--) {
+        for (int i = placeCount - 1; i >= 0; i--) {
             double rest = all - at[i] <= stretch ? 0 : Double.POSITIVE_INFINITY;
-            for (int j = i + 1; j < at.length && at[j] - at[i] <= stretch && rest > 0; j++) {
+            for (int j = i + 1; j < placeCount && at[j] - at[i] <= stretch && rest > 0; j++) {
                 rest = Math.min(rest, cost[j]);
             }
             cost[i] = at[i] == all ? Double.POSITIVE_INFINITY : cost[i] + rest;

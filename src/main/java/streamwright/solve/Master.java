@@ -27,7 +27,9 @@ final class Master {
     /** Chains looked at for each spot: at first, before chains may repeat items, and where all must be known. */
     private static final long LABELS_QUICK = 500;
 
-    private static final long LABELS_LONG = 150_000;
+    /** The same, for all spots together. */
+    private static final long LABELS_LONG = 6_000_000;
+
     private static final long LABELS_MOST = 200_000;
     private static final int COLUMNS_MOST = 40_000;
 
@@ -465,7 +467,7 @@ final class Master {
         List<Pricing.Found> found = new ArrayList<>();
         boolean complete = columnsBelow(duals, -PRICED, LABELS_QUICK, false, found);
         if (found.isEmpty() && !complete) {
-            complete = columnsBelow(duals, -PRICED, LABELS_LONG, true, found);
+            complete = columnsBelow(duals, -PRICED, LABELS_LONG / spots, true, found);
         }
         double[][] reducedArcs = reducedArcs(duals, true);
         found.subList(0, Math.min(most, found.size())).forEach(this::addColumn);

@@ -9,11 +9,19 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import streamwright.physics.Ground;
 import streamwright.yard.Yard;
 
 /** Lays a yard out: first by hand practice, then better by search, then proves how good the best is. */
 public final class Planner {
+    /** Temperatures of annealing, as shares of the cost. */
+    private static final double HOT = 0.01;
+
+    private static final double COLD = 0.0002;
+    private static final double[] HEATS = {0.002, 0.005, 0.001, 0.01};
+
     private final Site site;
     private final Effort effort;
     private final Incumbent incumbent;
@@ -141,19 +149,62 @@ public final class Planner {
         int level = effort.level();
         if (level > 0) {
             long steps = 40_000L * level;
-            search.anneal(step -> step / (double) steps, 0.01, 0.0002, effort::stopped);
+            search.anneal(step -> step / (double) steps, HOT, COLD, effort::stopped);
         } else {
             double seconds = effort.secondsLeft() * share;
             long from = System.nanoTime();
-            search.anneal(step -> (System.nanoTime() - from) / 1e9 / seconds, 0.01, 0.0002, effort::stopped);
+            search.anneal(step -> (System.nanoTime() - from) / 1e9 / seconds, HOT, COLD, effort::stopped);
         }
         return Snapshot.of(drafts.get(w));
     }
 
     private void prove(ExecutorService workers) throws InterruptedException, ExecutionException {
         Loader.loadNativeLibraries();
-        Items items = new Items(site);
-        Strands strands = new Strands();
-        new Proof(site, strands, items, effort, incumbent).run(workers);
+        Proof proof = new Proof(site, new Strands(), new Items(site), effort, incumbent);
+        if (effort.level() > 0) {
+            proof.run(workers, () -> {});
+            return;
+        }
+        AtomicBoolean needed = new AtomicBoolean();
+        Thread beside = new Thread(() -> searchOn(drafts.size() - 1, needed::get), "streamwright-search");
+        beside.setDaemon(true);
+        beside.start();
+        try {
+            proof.run(workers, () -> needed.set(true));
+        } finally {
+            needed.set(true);
+            beside.join();
+        }
+        if (!incumbent.proved()) {
+            List<Callable<Void>> work = new ArrayList<>();
+            for (int w = 0; w < drafts.size(); w++) {
+                int worker = w;
+                work.add(() -> {
+                    searchOn(worker, () -> false);
+                    return null;
+                });
+            }
+            for (Future<Void> result : workers.invokeAll(work)) {
+                result.get();
+            }
+        }
+    }
+
+    /** Anneals again and again from the best plan, now cooler and now hotter, while time remains. */
+    private void searchOn(int w, BooleanSupplier needed) {
+        BooleanSupplier stop = () -> needed.getAsBoolean() || effort.stopped();
+        double seconds = Math.max(1, site.strings.length / 60.0);
+        for (int round = 0; !stop.getAsBoolean(); round++) {
+            Snapshot best = incumbent.best();
+            if (best == null) {
+                return;
+            }
+            best.into(drafts.get(w));
+            long from = System.nanoTime();
+            double span = Math.min(seconds, effort.secondsLeft());
+            searches.get(w)
+                    .anneal(step -> (System.nanoTime() - from) / 1e9 / span, HEATS[round % HEATS.length], COLD, stop);
+            incumbent.offer(Snapshot.of(drafts.get(w)));
+        }
     }
 }

@@ -68,8 +68,12 @@ final class Proof {
         }
     }
 
-    /** Raises the incumbent's bound as far as the effort allows. */
-    void run(ExecutorService workers) throws InterruptedException, ExecutionException {
+    /**
+     * Raises the incumbent's bound as far as the effort allows.
+     *
+     * @param wide told when all workers will be needed from now on
+     */
+    void run(ExecutorService workers, Runnable wide) throws InterruptedException, ExecutionException {
         double all = tighten(GAIN_FIRST);
         incumbent.raise(all);
         List<Case> open = new ArrayList<>();
@@ -81,6 +85,7 @@ final class Proof {
             return;
         }
         incumbent.raise(Math.min(least(open), incumbent.cost()));
+        wide.run();
         open.sort(Comparator.comparingDouble(Case::bound));
         List<Case> left = new ArrayList<>(open);
         double stuck = Double.POSITIVE_INFINITY;
