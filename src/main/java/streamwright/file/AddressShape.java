@@ -1,5 +1,7 @@
 package streamwright.file;
 
+import java.util.List;
+import java.util.Map;
 import streamwright.yard.Address;
 
 /** Switches or a rotary switch. */
@@ -36,6 +38,11 @@ final class AddressShape extends Struct<Address> {
             String wanted = "at most " + ((1 << count) - 1) + ", which is all that " + count + " switches can say";
             problems.add(values.place(most).wrong(wanted));
         }
+    }
+
+    @Override
+    protected Map<String, Object> schemaRules() {
+        return exactlyOne(List.of(List.of(switches), List.of(style)));
     }
 
     @Override

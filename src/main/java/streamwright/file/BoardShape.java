@@ -1,22 +1,23 @@
 package streamwright.file;
 
 import java.util.List;
-import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import streamwright.yard.Address;
 import streamwright.yard.BoardModel;
 import streamwright.yard.Drives;
 
 /** A file of a board model. */
 final class BoardShape extends Struct<BoardModel> {
+    private static final Shape<Integer> STREAM = Whole.of(1, ControllerShape.MOST_STREAMS);
+    private static final Shape<Integer> STREAM_OR_ANY = new OrWord<>(STREAM, "any", BoardModel.ANY);
+
     private final Field<String> board = required("board", Words.ID, "name of the model");
     private final Field<Drives> drives =
             optional("drives", Choice.of(Drives.class), Drives.PIXELS, "what hangs on the board");
     private final Field<List<Integer>> ports =
-            optional("ports", Items.of(new Stream(true), 1, "streams"), "for pixels: the stream that each port hears");
+            optional("ports", Items.of(STREAM_OR_ANY, 1, "streams"), "for pixels: the stream that each port hears");
     private final Field<Address> address = required(
             "address",
-            new AddressShape().orFor(Node.Scalar.class, new Choice<>(Map.of("none", new Address.None()))),
+            new OrWord<Address>(new AddressShape(), "none", new Address.None()),
             "how the board is told its ID");
     private final Field<Double> price = required("price", Numeral.fromZero(), "of one board");
     private final Field<Double> fuse =
@@ -26,45 +27,14 @@ final class BoardShape extends Struct<BoardModel> {
     private final Field<Integer> portMost =
             optional("portMost", Whole.of(1, Integer.MAX_VALUE), "pixels a port passes on at most");
     private final Field<Integer> outputs = optional("outputs", Whole.of(1, 1_000_000), "for outputs: how many");
-    private final Field<Integer> hears = optional("hears", new Stream(true), "for outputs: the stream of its block");
+    private final Field<Integer> hears = optional("hears", STREAM_OR_ANY, "for outputs: the stream of its block");
     private final Field<List<Integer>> streams = optional(
             "streams",
-            Items.of(new Stream(false), 1, "streams"),
+            Items.of(STREAM, 1, "streams"),
             "for panels: the streams over which a panel is cut, in equal parts");
 
     BoardShape() {
         super("a board model");
-    }
-
-    /** A 1-based stream of a cable, or where allowed the word for all of them. */
-    private record Stream(boolean any) implements Shape<Integer> {
-        private static final Shape<Integer> NUMBER = Whole.of(1, ControllerShape.MOST_STREAMS);
-        private static final String ANY = "any";
-
-        @Override
-        public @Nullable Integer read(Place place, Problems problems) {
-            if (any && ANY.equals(Words.text(place.node()))) {
-                return BoardModel.ANY;
-            }
-            return any && NUMBER.read(place, new Problems()) == null
-                    ? refuse(place, problems)
-                    : NUMBER.read(place, problems);
-        }
-
-        private @Nullable Integer refuse(Place place, Problems problems) {
-            problems.add(place.wrong(wanted()));
-            return null;
-        }
-
-        @Override
-        public String wanted() {
-            return NUMBER.wanted() + (any ? " or " + ANY : "");
-        }
-
-        @Override
-        public Map<String, Object> schema() {
-            return any ? Map.of("anyOf", List.of(NUMBER.schema(), Map.of("const", ANY))) : NUMBER.schema();
-        }
     }
 
     @Override

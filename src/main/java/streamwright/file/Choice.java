@@ -46,6 +46,6 @@ record Choice<T>(Map<String, T> words) implements Shape<T> {
 
     @Override
     public Map<String, Object> schema() {
-        return Map.of("enum", List.copyOf(words.keySet()));
+        return JsonObject.of("enum", List.copyOf(words.keySet()));
     }
 }

@@ -4,20 +4,24 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** One of two looks; the second where the node is of the given type. */
-record Either<T>(Shape<T> first, Class<? extends Node> type, Shape<? extends T> second) implements Shape<T> {
+/** One of two looks: that of a list, or that of an object. */
+record Either<T>(Shape<? extends T> list, Shape<? extends T> object) implements Shape<T> {
     @Override
     public @Nullable T read(Place place, Problems problems) {
-        return type.isInstance(place.node()) ? second.read(place, problems) : first.read(place, problems);
+        if (place.node() instanceof Node.Scalar) {
+            problems.add(place.wrong(wanted()));
+            return null;
+        }
+        return place.node() instanceof Node.Items ? list.read(place, problems) : object.read(place, problems);
     }
 
     @Override
     public String wanted() {
-        return first.wanted() + ", or " + second.wanted();
+        return list.wanted() + ", or " + object.wanted();
     }
 
     @Override
     public Map<String, Object> schema() {
-        return Map.of("anyOf", List.of(first.schema(), second.schema()));
+        return JsonObject.of("anyOf", List.of(list.schema(), object.schema()));
     }
 }

@@ -21,6 +21,6 @@ record Flag() implements Shape<Boolean> {
 
     @Override
     public Map<String, Object> schema() {
-        return Map.of("type", "boolean");
+        return JsonObject.of("type", "boolean");
     }
 }

@@ -2,7 +2,6 @@ package streamwright.file;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -64,14 +63,13 @@ record Items<T>(Shape<T> element, int least, @Nullable String unique, String thi
 
     @Override
     public String wanted() {
-        return least == 0 ? "a list of " + things : "a list of at least " + least + " " + things;
+        String count = least == 0 ? "" : least == 1 ? "one or more " : least + " or more ";
+        return "a list of " + count + things;
     }
 
     @Override
     public Map<String, Object> schema() {
-        Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("type", "array");
-        schema.put("items", element.schema());
+        Map<String, Object> schema = JsonObject.of("type", "array", "items", element.schema());
         if (least > 0) {
             schema.put("minItems", least);
         }

@@ -65,6 +65,6 @@ record Loose() implements Shape<Map<String, Object>> {
 
     @Override
     public Map<String, Object> schema() {
-        return Map.of("type", "object");
+        return JsonObject.of("type", "object");
     }
 }

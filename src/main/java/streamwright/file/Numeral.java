@@ -1,6 +1,5 @@
 package streamwright.file;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -56,10 +55,9 @@ record Numeral(double least, boolean above, double most) implements Shape<Double
     @Override
     public String wanted() {
         if (most == Double.MAX_VALUE) {
-            return "a number";
+            return "a finite number";
         }
-        String from = "a number " + (above ? "above " : "from ") + text(least);
-        return most == VAST ? from : from + " to " + text(most);
+        return "a number " + (above ? "above " : "from ") + text(least) + " to " + text(most);
     }
 
     /** Without an exponent, and without a point where it is whole. */
@@ -71,13 +69,9 @@ record Numeral(double least, boolean above, double most) implements Shape<Double
 
     @Override
     public Map<String, Object> schema() {
-        Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("type", "number");
         if (most == Double.MAX_VALUE) {
-            return schema;
+            return JsonObject.of("type", "number");
         }
-        schema.put(above ? "exclusiveMinimum" : "minimum", least);
-        schema.put("maximum", most);
-        return schema;
+        return JsonObject.of("type", "number", above ? "exclusiveMinimum" : "minimum", least, "maximum", most);
     }
 }

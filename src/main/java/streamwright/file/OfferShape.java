@@ -4,8 +4,9 @@ import streamwright.yard.BoardModel;
 import streamwright.yard.BoardOffer;
 
 /** A board model that the plan may use. */
-final class OfferShape extends Struct<BoardOffer> {
-    private final Field<BoardModel> model;
+final class OfferShape extends Referring<BoardOffer> {
+    private final Field<BoardModel> model = required(
+            "model", new Named<>("a board model", around.library().boards(), around.whole()), "the board model");
     private final Field<Integer> most =
             optional("most", Whole.of(0, Integer.MAX_VALUE), "most that may be used; default no limit");
     private final Field<Integer> have =
@@ -13,9 +14,8 @@ final class OfferShape extends Struct<BoardOffer> {
     private final Field<Double> price =
             optional("price", Numeral.fromZero(), "of each further one; default the model's price");
 
-    OfferShape(ModelLibrary library) {
-        super("a board offer");
-        model = required("model", new Named<>("a board model", library.boards()), "the board model");
+    OfferShape(Around around) {
+        super("a board offer", around);
     }
 
     /** An offer of any number at the model's price. */

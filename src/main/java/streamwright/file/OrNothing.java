@@ -25,6 +25,6 @@ record OrNothing<T>(Shape<T> shape) implements Shape<T> {
 
     @Override
     public Map<String, Object> schema() {
-        return Map.of("anyOf", List.of(shape.schema(), Map.of("type", "null")));
+        return JsonObject.of("anyOf", List.of(shape.schema(), JsonObject.of("type", "null")));
     }
 }

@@ -1,6 +1,5 @@
 package streamwright.file;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -33,8 +32,7 @@ record PointShape() implements Shape<Point> {
 
     @Override
     public Map<String, Object> schema() {
-        Map<String, Object> schema =
-                new LinkedHashMap<>(Items.of(COORDINATE, 2, "numbers").schema());
+        Map<String, Object> schema = Items.of(COORDINATE, 2, "numbers").schema();
         schema.put("maxItems", 3);
         return schema;
     }

@@ -5,12 +5,14 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Props that a table beside the yard file lists. */
-final class PropReference extends Struct<PropList> {
-    private final Field<PropList> csv;
+final class PropReference extends Referring<PropList> {
+    private final Field<PropList> csv = required(
+            "csv",
+            new Reference(around.file(), new PropRow(around)),
+            "path of a prop list, relative to the yard file or absolute");
 
-    PropReference(Path yard, PropRow row) {
-        super("a prop list");
-        csv = required("csv", new Reference(yard, row), "path of a prop list, relative to the yard file or absolute");
+    PropReference(Around around) {
+        super("a prop list", around);
     }
 
     @Override

@@ -1,13 +1,12 @@
 package streamwright.file;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import streamwright.yard.Follow;
 import streamwright.yard.PixelKind;
 import streamwright.yard.Point;
 
 /** A row of a prop list. What it does not say of the tail is as at the feed. */
-final class PropRow extends Struct<PropDraft> {
+final class PropRow extends Referring<PropDraft> {
     private final Field<String> id = required("id", Words.ID, "its id");
     private final Field<Integer> pixels = required("pixels", StringRun.PIXELS, "pixels of a string");
     private final Field<Double> x = required("x", PointShape.COORDINATE, "of the feed");
@@ -17,23 +16,16 @@ final class PropRow extends Struct<PropDraft> {
     private final Field<Double> tailY = optional("tail_y", PointShape.COORDINATE, "of the far end");
     private final Field<Double> tailZ = optional("tail_z", PointShape.COORDINATE, "of the far end");
     private final Field<Integer> strings = optional("strings", StringRun.COUNT, 1, "how many equal strings");
-    private final Field<PixelKind> pixel;
+    private final Field<PixelKind> pixel =
+            optional("pixel", new Named<>("a pixel kind", around.library().pixels(), around.whole()), "its pixel kind");
     private final Field<Follow> follow =
             optional("follow", Choice.of(Follow.class), Follow.PROP, "which other strings may share a string's port");
     private final Field<String> copyOf = optional("copy_of", Words.ID, "the prop whose picture it repeats");
     private final Field<Integer> channel =
             optional("channel", Whole.of(1, Integer.MAX_VALUE), "with kept channels: of its first string");
 
-    private final @Nullable PixelKind usual;
-
-    /**
-     * @param library where its pixel kinds are
-     * @param usual the kind of a row that says none
-     */
-    PropRow(ModelLibrary library, @Nullable PixelKind usual) {
-        super("a row");
-        pixel = optional("pixel", new Named<>("a pixel kind", library.pixels()), "its pixel kind");
-        this.usual = usual;
+    PropRow(Around around) {
+        super("a row", around);
     }
 
     @Override
@@ -45,7 +37,7 @@ final class PropRow extends Struct<PropDraft> {
         return new PropDraft(
                 values.place(),
                 values.get(id),
-                said == null && !values.given(copyOf) ? usual : said,
+                said == null && !values.given(copyOf) ? around.usual() : said,
                 values.get(follow),
                 values.find(copyOf),
                 values.place(copyOf),

@@ -1,23 +1,27 @@
 package streamwright.file;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import streamwright.yard.Follow;
 import streamwright.yard.Panel;
 import streamwright.yard.PixelKind;
 import streamwright.yard.Point;
 
 /** A prop of a yard file: strings, mains outputs or a panel. */
-final class PropShape extends Struct<PropDraft> {
+final class PropShape extends Referring<PropDraft> {
     private final Field<String> id = required("id", Words.ID, "its id");
-    private final Field<PixelKind> pixel;
+    private final Field<PixelKind> pixel =
+            optional("pixel", new Named<>("a pixel kind", around.library().pixels(), around.whole()), "its pixel kind");
     private final Field<Integer> pixels = optional("pixels", StringRun.PIXELS, "pixels of its only string");
     private final Field<Point> feed = optional("feed", PointShape.POINT, "where that string's data goes in");
     private final Field<Point> tail = optional("tail", PointShape.POINT, "that string's far end; default the feed");
     private final Field<List<StringRun>> strings = optional(
             "strings",
-            Items.of(StringShape.one(), 1, "strings")
-                    .orFor(Node.Fields.class, StringShape.equal().map(List::of)),
+            new Either<>(
+                    Items.of(StringShape.one(), 1, "strings"),
+                    StringShape.equal().map(List::of)),
             "its strings one by one, or as many equal ones");
     private final Field<Follow> follow =
             optional("follow", Choice.of(Follow.class), Follow.PROP, "which other strings may share a string's port");
@@ -31,20 +35,22 @@ final class PropShape extends Struct<PropDraft> {
     private final Field<Panel> panel = optional("panel", new PanelShape(), "a flat matrix of pixels");
     private final Field<Point> at = optional("at", PointShape.POINT, "place of outputs or panel");
 
-    private final List<Way> ways;
+    private final List<Way> ways = List.of(
+            new Way(pixels, List.of(feed), List.of(pixel, tail, copyOf)),
+            new Way(strings, List.of(), List.of(pixel, copyOf)),
+            new Way(outputs, List.of(at), List.of()),
+            new Way(panel, List.of(at), List.of(pixel)));
 
-    PropShape(ModelLibrary library) {
-        super("a prop");
-        pixel = optional("pixel", new Named<>("a pixel kind", library.pixels()), "its pixel kind");
-        ways = List.of(
-                new Way(pixels, List.of(feed), List.of(pixel, tail, copyOf)),
-                new Way(strings, List.of(), List.of(pixel, copyOf)),
-                new Way(outputs, List.of(at), List.of()),
-                new Way(panel, List.of(at), List.of(pixel)));
+    PropShape(Around around) {
+        super("a prop", around);
     }
 
     /** One way to say what a prop is made of: the field that says it, what it needs beside it, and what it may have. */
-    private record Way(Field<?> says, List<Field<?>> needs, List<Field<?>> may) {}
+    private record Way(Field<?> says, List<Field<?>> needs, List<Field<?>> may) {
+        List<Field<?>> whole() {
+            return Stream.concat(Stream.of(says), needs.stream()).toList();
+        }
+    }
 
     @Override
     protected void check(Values values, Problems problems) {
@@ -81,9 +87,14 @@ final class PropShape extends Struct<PropDraft> {
     }
 
     @Override
+    protected Map<String, Object> schemaRules() {
+        return exactlyOne(ways.stream().map(Way::whole).toList());
+    }
+
+    @Override
     protected PropDraft build(Values values) {
         List<StringRun> runs = values.given(pixels)
-                ? List.of(new StringRun(1, values.get(pixels, null), values.get(feed, null), values.find(tail)))
+                ? List.of(new StringRun(1, values.get(pixels), values.get(feed), values.find(tail)))
                 : values.get(strings, List.of());
         return new PropDraft(
                 values.place(),

@@ -102,7 +102,7 @@ final class ReasonShape extends Struct<Reason> {
 
     /** The names of the rules. */
     private static final class RuleName {
-        static final Shape<String> SHAPE = new Named<>("a rule", names());
+        static final Shape<String> SHAPE = new Named<>("a rule", names(), true);
 
         private static Map<String, String> names() {
             Map<String, String> names = new LinkedHashMap<>();

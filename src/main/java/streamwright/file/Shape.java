@@ -37,9 +37,4 @@ interface Shape<T> {
             }
         };
     }
-
-    /** This looks or those, told apart by whether the node is of the given type. */
-    default Shape<T> orFor(Class<? extends Node> type, Shape<? extends T> other) {
-        return new Either<>(this, type, other);
-    }
 }

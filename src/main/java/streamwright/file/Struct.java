@@ -115,6 +115,21 @@ abstract class Struct<T> implements Shape<T> {
         return thing + (needed.isEmpty() ? "" : " with " + String.join(", ", needed));
     }
 
+    /** What the schema says beside the single fields. */
+    protected Map<String, Object> schemaRules() {
+        return Map.of();
+    }
+
+    /** A schema rule: exactly one of these groups of fields is given whole. */
+    protected static Map<String, Object> exactlyOne(List<List<Field<?>>> groups) {
+        return JsonObject.of(
+                "oneOf",
+                groups.stream()
+                        .map(group -> JsonObject.of(
+                                "required", group.stream().map(Field::name).toList()))
+                        .toList());
+    }
+
     @Override
     public Map<String, Object> schema() {
         Map<String, Object> properties = new LinkedHashMap<>();
@@ -129,13 +144,12 @@ abstract class Struct<T> implements Shape<T> {
             }
             properties.put(field.name(), schema);
         }
-        Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("type", "object");
-        schema.put("properties", properties);
+        Map<String, Object> schema = JsonObject.of("type", "object", "properties", properties);
         if (!required.isEmpty()) {
             schema.put("required", required);
         }
         schema.put("additionalProperties", false);
+        schema.putAll(schemaRules());
         return schema;
     }
 }

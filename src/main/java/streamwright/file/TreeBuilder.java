@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Puts the events of a parser together to a tree, within bounds that keep any file from filling the memory. */
 final class TreeBuilder {
-    private static final int MOST_NODES = 4_000_000;
+    private static final int MOST_NODES = 6_000_000;
     private static final int DEEPEST = 64;
 
     private final String file;

@@ -1,6 +1,5 @@
 package streamwright.file;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -42,18 +41,11 @@ record Whole(long least, long most) implements Shape<Long> {
 
     @Override
     public String wanted() {
-        if (most == Integer.MAX_VALUE || most == Long.MAX_VALUE) {
-            return least <= Integer.MIN_VALUE ? "a whole number" : "a whole number from " + least;
-        }
-        return "a whole number from " + least + " to " + most;
+        return least == most ? String.valueOf(least) : "a whole number from " + least + " to " + most;
     }
 
     @Override
     public Map<String, Object> schema() {
-        Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("type", "integer");
-        schema.put("minimum", least);
-        schema.put("maximum", most);
-        return schema;
+        return JsonObject.of("type", "integer", "minimum", least, "maximum", most);
     }
 }

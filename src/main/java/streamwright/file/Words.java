@@ -36,7 +36,7 @@ record Words(Pattern pattern, String wanted) implements Shape<String> {
     @Override
     public Map<String, Object> schema() {
         return equals(ANY)
-                ? Map.of("type", "string", "minLength", 1)
-                : Map.of("type", "string", "pattern", "^(?:" + pattern + ")$");
+                ? JsonObject.of("type", "string", "minLength", 1)
+                : JsonObject.of("type", "string", "pattern", "^(?:" + pattern + ")$");
     }
 }

@@ -31,9 +31,11 @@ public final class YardFile {
 
     private static @Nullable Yard yard(Path path, Place root, Problems problems) {
         ModelLibrary own = ModelLibrary.builtIn();
+        long before = problems.count();
         ModelLibrary library = own.with(folder(path, root, problems));
+        boolean whole = problems.count() == before;
         PixelKind usual = own.pixels().values().iterator().next();
-        return new YardShape(path, library, usual).read(root, problems);
+        return new YardShape(new Around(path, library, whole, usual)).read(root, problems);
     }
 
     private static ModelLibrary folder(Path path, Place root, Problems problems) {
@@ -53,7 +55,7 @@ public final class YardFile {
         Node at = new Node.Items(
                 List.of(number(controllerAt.x()), number(controllerAt.y()), number(controllerAt.z())), 0, 0);
         Node controller = object("id", text("controller"), "model", text(model), "at", at);
-        Node props = object("csv", text(path.toAbsolutePath().toString()));
+        Node props = object("csv", text(String.valueOf(path.getFileName())));
         Node yard = object("controllers", new Node.Items(List.of(controller), 0, 0), "props", props);
         return Place.root(path.toString(), yard);
     }

@@ -5,13 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import streamwright.yard.BoardCount;
 import streamwright.yard.BoardOffer;
 import streamwright.yard.Controller;
 import streamwright.yard.Costs;
 import streamwright.yard.Obstacle;
-import streamwright.yard.PixelKind;
 import streamwright.yard.Rules;
 import streamwright.yard.Spot;
 import streamwright.yard.Units;
@@ -19,7 +17,7 @@ import streamwright.yard.Work;
 import streamwright.yard.Yard;
 
 /** A yard file. */
-final class YardShape extends Struct<Yard> {
+final class YardShape extends Referring<Yard> {
     private enum Channels {
         RENUMBER,
         KEEP
@@ -35,15 +33,27 @@ final class YardShape extends Struct<Yard> {
             optional("brightness", Numeral.share(), 1.0, "highest brightness of the show");
     private final Field<Channels> channels =
             optional("channels", Choice.of(Channels.class), Channels.RENUMBER, "keep: props carry their channels");
-    private final Field<List<Controller>> controllers;
-    private final Field<List<BoardOffer>> boards;
+    // the models are read before the yard, so that they are known here
+    {
+        optional("models", Words.ANY, "folder of models on top of the program's");
+    }
+
+    private final Field<List<Controller>> controllers = required(
+            "controllers", Items.unique(new ControllerOnSite(around), 1, "id", "controllers"), "controllers on site");
+    private final Field<List<BoardOffer>> boards = optional(
+            "boards",
+            Items.unique(new OfferShape(around), 1, "model", "boards"),
+            "models that the plan may use; default every addressed pixel board");
     private final Field<BoardCount> boardCount =
             optional("boardCount", new BoardCountShape(), "limits on the number of boards in all");
     private final Field<List<Spot>> spots = optional(
             "spots",
             Items.unique(new SpotShape(), 0, "id", "spots"),
             "where boards may hang, and nowhere else; default any feed point");
-    private final Field<PropList> props;
+    private final Field<PropList> props = required(
+            "props",
+            new Either<>(new PropListShape(new PropShape(around)), new PropReference(around)),
+            "the props, or the prop list that lists them");
     private final Field<List<Obstacle>> obstacles = optional(
             "obstacles", Items.unique(new ObstacleShape(), 0, "id", "obstacles"), "ground that no wire may cross");
     private final Field<Function<Units, Rules>> rules =
@@ -51,33 +61,8 @@ final class YardShape extends Struct<Yard> {
     private final Field<Function<Units, Costs>> costs = optional("costs", new CostsShape(), "prices");
     private final Field<Work> work = optional("work", new WorkShape(), Work.DEFAULTS, "minutes of work of a change");
 
-    private final ModelLibrary library;
-    private final String usualName;
-
-    /**
-     * @param file the yard file
-     * @param library the models that it may name; the yard's own folder is read into it before
-     * @param usual the pixel kind of a row of a prop list that says none
-     */
-    YardShape(Path file, ModelLibrary library, @Nullable PixelKind usual) {
-        super("a yard");
-        this.library = library;
-        usualName = nameOf(file);
-        // read before the yard, so that the models are known here
-        optional("models", Words.ANY, "folder of models on top of the program's");
-        controllers = required(
-                "controllers",
-                Items.unique(new ControllerOnSite(library), 1, "id", "controllers"),
-                "controllers on site");
-        boards = optional(
-                "boards",
-                Items.unique(new OfferShape(library), 1, "model", "boards"),
-                "models that the plan may use; default every addressed pixel board");
-        props = required(
-                "props",
-                new PropListShape(new PropShape(library))
-                        .orFor(Node.Fields.class, new PropReference(file, new PropRow(library, usual))),
-                "the props, or the prop list that lists them");
+    YardShape(Around around) {
+        super("a yard", around);
     }
 
     private static String nameOf(Path file) {
@@ -125,10 +110,11 @@ final class YardShape extends Struct<Yard> {
         Units measure = values.get(units);
         boolean keep = values.get(channels) == Channels.KEEP;
         PropList list = values.get(props);
-        List<BoardOffer> every =
-                library.addressedPixelBoards().stream().map(OfferShape::plain).toList();
+        List<BoardOffer> every = around.library().addressedPixelBoards().stream()
+                .map(OfferShape::plain)
+                .toList();
         return new Yard(
-                values.get(name, usualName),
+                values.get(name, nameOf(around.file())),
                 measure,
                 values.get(frameRate),
                 values.get(spare),
