@@ -42,7 +42,7 @@ final class AddressShape extends Struct<Address> {
 
     @Override
     protected Map<String, Object> schemaRules() {
-        return exactlyOne(List.of(List.of(switches), List.of(style)));
+        return Map.of("oneOf", given(List.of(List.of(switches), List.of(style))));
     }
 
     @Override

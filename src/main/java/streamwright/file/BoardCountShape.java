@@ -10,7 +10,7 @@ final class BoardCountShape extends Struct<BoardCount> {
             optional("most", Whole.of(0, Integer.MAX_VALUE), "most boards in all; default no limit");
 
     BoardCountShape() {
-        super("limits least, most on the number of boards");
+        super("limits on the number of boards");
     }
 
     @Override

@@ -18,7 +18,7 @@ record Copies(Map<String, PropDraft> props, Set<String> ids) {
             problems.add(named.wrong("another prop"));
         } else if (original == null) {
             if (!ids.contains(name)) {
-                problems.add(named.wrong("the id of a prop" + Nearest.hint(name, ids)));
+                problems.add(named.wrong("the id of a prop" + Nearest.hint(name, ids, problems)));
             }
         } else if (original.copyOf() != null) {
             problems.add(named.wrong("a prop that is no copy itself, such as " + original.copyOf()));

@@ -32,6 +32,18 @@ final class JsonText {
         return tree.root();
     }
 
+    /** Whether the text is JSON to its end. */
+    static boolean isWell(String text) {
+        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
+            while (parser.nextToken() != null) {
+                // only the end counts
+            }
+            return true;
+        } catch (JacksonException e) {
+            return false;
+        }
+    }
+
     private static void take(JsonParser parser, JsonToken token, TreeBuilder tree, int line, int column) {
         switch (token) {
             case START_OBJECT -> tree.openObject(line, column);
@@ -52,7 +64,8 @@ final class JsonText {
         int line = at == null ? 1 : Math.max(1, at.getLineNr());
         int column = at == null ? 1 : Math.max(1, at.getColumnNr());
         // what follows in the parser's words is about its own settings
-        String problem = e.getOriginalMessage().replaceAll("(?s)( \\(start marker|: enable `|: was expecting).*", "");
-        return new Unreadable(line, column, "no JSON (" + Quote.plain(problem) + ")", "must be valid JSON");
+        String problem = e.getOriginalMessage()
+                .replaceAll("(?s)( \\(start marker|: (enable `|was expecting|expected a valid|maybe a)).*", "");
+        return new Unreadable(line, column, "no JSON (" + Quote.plain(problem, 200) + ")", "must be valid JSON");
     }
 }

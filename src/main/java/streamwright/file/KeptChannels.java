@@ -39,7 +39,8 @@ record KeptChannels(Map<String, PropDraft> props, List<String> controllers) {
     private @Nullable String home(PropDraft prop, Problems problems) {
         String named = prop.controller();
         if (named != null && !controllers.contains(named)) {
-            problems.add(prop.controllerPlace().wrong("the id of a controller" + Nearest.hint(named, controllers)));
+            problems.add(prop.controllerPlace()
+                    .wrong("the id of a controller" + Nearest.hint(named, controllers, problems)));
             return null;
         }
         if (named == null && controllers.size() > 1) {

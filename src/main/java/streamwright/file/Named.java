@@ -1,5 +1,6 @@
 package streamwright.file;
 
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +19,7 @@ record Named<T>(String thing, Map<String, T> known, boolean whole) implements Sh
         }
         T value = known.get(name);
         if (value == null && whole) {
-            problems.add(place.wrong(wanted() + Nearest.hint(name, known.keySet())));
+            problems.add(place.wrong(wanted() + Nearest.hint(name, known.keySet(), problems)));
         }
         return value;
     }
@@ -30,6 +31,7 @@ record Named<T>(String thing, Map<String, T> known, boolean whole) implements Sh
 
     @Override
     public Map<String, Object> schema() {
-        return Words.ID.schema();
+        // what a yard's own folder adds is not known where nothing is
+        return known.isEmpty() ? Words.ID.schema() : JsonObject.of("enum", List.copyOf(known.keySet()));
     }
 }

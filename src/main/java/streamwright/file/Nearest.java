@@ -1,35 +1,50 @@
 package streamwright.file;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Guesses which known word was meant. */
 public final class Nearest {
-    private static final int MOST_LISTED = 12;
+    private static final int MOST_LISTED = 20;
+    private static final int MOST_COMPARED = 2000;
 
     private Nearest() {}
 
-    /** What to say behind "must be ...": a guess, else all known words where they are few. */
-    static String hint(String word, Collection<String> known) {
-        String guess = of(word, known);
+    /** To say behind "must be ...": a guess, else the known words where they are few, else nothing. */
+    static String hint(String word, Collection<String> known, Problems problems) {
+        // nobody would see the guess
+        String guess = problems.full() ? null : of(word, known);
         if (guess != null) {
             return "; did you mean " + guess + "?";
         }
-        return known.size() > MOST_LISTED || known.isEmpty() ? "" : ": " + String.join(", ", known);
+        return known.isEmpty() || known.size() > MOST_LISTED ? "" : ": " + String.join(", ", known);
     }
 
-    /** The known word at most a third of its letters away, or null. */
+    /** To say of an unknown name of a field: a guess, else all that there are. */
+    static String instead(String name, Collection<String> known, Problems problems) {
+        String guess = problems.full() ? null : of(name, known);
+        return guess == null ? "must be one of " + String.join(", ", known) : "did you mean " + guess + "?";
+    }
+
+    /** The known word at most a third of its letters away, or null; null also where too many are known to guess. */
     public static @Nullable String of(String word, Collection<String> known) {
-        // no known word is so long that a longer one could be near
-        if (word.length() > 100) {
+        if (known.size() > MOST_COMPARED) {
             return null;
         }
-        return known.stream()
-                .filter(candidate -> distance(word, candidate) <= Math.max(1, candidate.length() / 3))
-                .min(Comparator.comparingInt(candidate -> distance(word, candidate)))
-                .orElse(null);
+        String best = null;
+        int least = Integer.MAX_VALUE;
+        for (String candidate : known) {
+            int most = Math.max(1, candidate.length() / 3);
+            if (Math.abs(candidate.length() - word.length()) <= most) {
+                int distance = distance(word, candidate);
+                if (distance <= most && distance < least) {
+                    best = candidate;
+                    least = distance;
+                }
+            }
+        }
+        return best;
     }
 
     /** Fewest insertions, deletions, replacements and swaps of neighbours (optimal string alignment), case aside. */

@@ -57,7 +57,8 @@ record Numeral(double least, boolean above, double most) implements Shape<Double
         if (most == Double.MAX_VALUE) {
             return "a finite number";
         }
-        return "a number " + (above ? "above " : "from ") + text(least) + " to " + text(most);
+        String from = above ? "above " + text(least) + ", up to " : "from " + text(least) + " to ";
+        return "a number " + from + text(most);
     }
 
     /** Without an exponent, and without a point where it is whole. */

@@ -31,6 +31,11 @@ final class Problems {
         }
     }
 
+    /** Whether no further problem is kept, so that none need be worded with care. */
+    boolean full() {
+        return wrong.size() == MOST_KEPT;
+    }
+
     /** How many problems were added so far, kept or not. */
     long count() {
         return count;
@@ -40,7 +45,12 @@ final class Problems {
         if (count == 0 && value != null) {
             return new Read.Good<>(value, inOrder(doubtful));
         }
-        return new Read.Bad<>(inOrder(wrong));
+        List<Problem> told = new ArrayList<>(inOrder(wrong));
+        if (count > told.size()) {
+            String file = told.get(0).file();
+            told.add(new Problem(file, 0, 0, "", count + " problems", "the first " + told.size() + " are told"));
+        }
+        return new Read.Bad<>(told);
     }
 
     /** By file as they were opened, then as they stand there. */

@@ -1,5 +1,6 @@
 package streamwright.file;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -88,7 +89,10 @@ final class PropShape extends Referring<PropDraft> {
 
     @Override
     protected Map<String, Object> schemaRules() {
-        return exactlyOne(ways.stream().map(Way::whole).toList());
+        Map<String, Object> rules = new LinkedHashMap<>();
+        rules.put("oneOf", given(ways.stream().map(Way::whole).toList()));
+        rules.put("anyOf", given(List.of(List.of(pixel), List.of(copyOf), List.of(outputs))));
+        return rules;
     }
 
     @Override

@@ -59,10 +59,7 @@ final class PropTable {
             if (first != null) {
                 add(cell, "the column " + Quote.plain(cell.text()) + " a second time", "must be given once");
             } else if (!row.names().contains(cell.text())) {
-                String guess = Nearest.of(cell.text(), row.names());
-                String wanted = guess == null
-                        ? "must be one of " + String.join(", ", row.names())
-                        : "did you mean " + guess + "?";
+                String wanted = Nearest.instead(cell.text(), row.names(), problems);
                 add(cell, "an unknown column " + Quote.quoted(cell.text()), wanted);
             }
         }

@@ -11,8 +11,15 @@ final class Quote {
     }
 
     static String plain(String text) {
+        return plain(text, MOST_SHOWN);
+    }
+
+    /**
+     * @param most letters to show
+     */
+    static String plain(String text, int most) {
         StringBuilder shown = new StringBuilder();
-        for (int i = 0; i < text.length() && i < MOST_SHOWN; i++) {
+        for (int i = 0; i < text.length() && i < most; i++) {
             char c = text.charAt(i);
             if (Character.isISOControl(c) || Character.isSurrogate(c) || c == '\u2028' || c == '\u2029') {
                 shown.append(String.format("\\u%04x", (int) c));
@@ -20,6 +27,6 @@ final class Quote {
                 shown.append(c);
             }
         }
-        return text.length() > MOST_SHOWN ? shown + "..." : shown.toString();
+        return text.length() > most ? shown + "..." : shown.toString();
     }
 }

@@ -89,9 +89,7 @@ abstract class Struct<T> implements Shape<T> {
     }
 
     private void refuseUnknown(Place place, String name, Node.Entry entry, Problems problems) {
-        String guess = Nearest.of(name, fields.keySet());
-        String wanted =
-                guess == null ? "must be one of " + String.join(", ", fields.keySet()) : "did you mean " + guess + "?";
+        String wanted = Nearest.instead(name, fields.keySet(), problems);
         String path = place.field(Quote.plain(name), entry.value()).path();
         problems.add(new Problem(place.file(), entry.line(), entry.column(), path, "an unknown field", wanted));
     }
@@ -112,7 +110,8 @@ abstract class Struct<T> implements Shape<T> {
     @Override
     public String wanted() {
         List<String> needed = requiredNames();
-        return thing + (needed.isEmpty() ? "" : " with " + String.join(", ", needed));
+        return thing
+                + (needed.isEmpty() ? ": {" + String.join(", ", names()) + "}" : " with " + String.join(", ", needed));
     }
 
     /** What the schema says beside the single fields. */
@@ -120,14 +119,12 @@ abstract class Struct<T> implements Shape<T> {
         return Map.of();
     }
 
-    /** A schema rule: exactly one of these groups of fields is given whole. */
-    protected static Map<String, Object> exactlyOne(List<List<Field<?>>> groups) {
-        return JsonObject.of(
-                "oneOf",
-                groups.stream()
-                        .map(group -> JsonObject.of(
-                                "required", group.stream().map(Field::name).toList()))
-                        .toList());
+    /** For a schema rule: each group of fields as being given whole. */
+    protected static List<Map<String, Object>> given(List<List<Field<?>>> groups) {
+        return groups.stream()
+                .map(group -> JsonObject.of(
+                        "required", group.stream().map(Field::name).toList()))
+                .toList();
     }
 
     @Override

@@ -12,6 +12,7 @@ final class Table {
     private int at;
     private int line = 1;
     private int lineStart;
+    private int cells;
 
     private Table(String text) {
         this.text = text;
@@ -22,13 +23,8 @@ final class Table {
     static List<List<Node.Scalar>> rows(String text) {
         Table table = new Table(text);
         List<List<Node.Scalar>> rows = new ArrayList<>();
-        int cells = 0;
         while (table.at < text.length()) {
             List<Node.Scalar> row = table.row();
-            cells += row.size();
-            if (cells > MOST_CELLS) {
-                throw new Unreadable(table.line, 1, "more cells", "must be at most " + MOST_CELLS + " cells in a file");
-            }
             if (row.size() > 1 || !row.get(0).text().isEmpty()) {
                 rows.add(row);
             }
@@ -79,6 +75,9 @@ final class Table {
     private Node.Scalar cell() {
         while (at < text.length() && text.charAt(at) == ' ' && separator != ' ') {
             at++;
+        }
+        if (++cells > MOST_CELLS) {
+            throw new Unreadable(line, 1, "more cells", "must be at most " + MOST_CELLS + " cells in a file");
         }
         int cellLine = line;
         int column = at - lineStart + 1;

@@ -41,7 +41,8 @@ final class Tree {
         if (ends(file, ".json")) {
             return true;
         }
-        boolean yaml = ends(file, ".yaml") || ends(file, ".yml");
-        return !yaml && text.stripLeading().startsWith("{");
+        boolean object = text.stripLeading().startsWith("{");
+        // YAML takes most JSON, but not with tabs
+        return object && (!(ends(file, ".yaml") || ends(file, ".yml")) || JsonText.isWell(text));
     }
 }

@@ -56,7 +56,8 @@ final class TreeBuilder {
     private void open(Open next) {
         Node node = next.node;
         if (wantsName()) {
-            throw new Unreadable(node.line(), node.column(), node.described(), "must be the name of a field");
+            String found = node instanceof Node.Items ? "a list" : "an object";
+            throw new Unreadable(node.line(), node.column(), found, "must be the name of a field");
         }
         put(node);
         if (open.size() == DEEPEST) {

@@ -6,10 +6,10 @@ import org.jspecify.annotations.Nullable;
 
 /** Text that a pattern matches as a whole. */
 record Words(Pattern pattern, String wanted) implements Shape<String> {
-    static final Words ANY = new Words(Pattern.compile("(?s).+"), "text");
+    static final Words ANY = new Words(Pattern.compile("(?s).+"), "text that is not empty");
     static final Words ID = new Words(
             Pattern.compile("[A-Za-z0-9][A-Za-z0-9 _.-]{0,63}"),
-            "an id: 1 to 64 of the characters A-Z a-z 0-9 space _ . - and first a letter or digit");
+            "an id of 1 to 64 letters, digits, spaces, _ . or -, the first a letter or digit");
 
     @Override
     public @Nullable String read(Place place, Problems problems) {

@@ -21,8 +21,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  */
 final class YamlText {
     static final Pattern NUMBER = Pattern.compile("[-+]?(?:(?:0|[1-9]\\d*)(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d+)?");
-    private static final LoadSettings SETTINGS =
-            LoadSettings.builder().setCodePointLimit(Integer.MAX_VALUE).build();
+    private static final int LARGEST_BUFFER = 1 << 20;
 
     private final TreeBuilder tree;
     private boolean document;
@@ -34,7 +33,7 @@ final class YamlText {
     static Node parse(String text, TreeBuilder tree) {
         YamlText yaml = new YamlText(tree);
         try {
-            for (Event event : new Parse(SETTINGS).parseReader(new StringReader(text))) {
+            for (Event event : new Parse(settings(text)).parseReader(new StringReader(text))) {
                 yaml.take(event);
             }
         } catch (MarkedYamlEngineException e) {
@@ -45,6 +44,14 @@ final class YamlText {
             throw unreadable(Optional.empty(), String.valueOf(e.getMessage()));
         }
         return tree.root();
+    }
+
+    /** The parser's time is quadratic in the buffers that one token fills, so these must not be small. */
+    private static LoadSettings settings(String text) {
+        return LoadSettings.builder()
+                .setCodePointLimit(Integer.MAX_VALUE)
+                .setBufferSize(Math.max(16, Math.min(text.length(), LARGEST_BUFFER)))
+                .build();
     }
 
     private void take(Event event) {
@@ -115,7 +122,8 @@ final class YamlText {
     }
 
     private static Unreadable unreadable(Optional<Mark> mark, String problem) {
-        return new Unreadable(line(mark), column(mark), "no YAML (" + Quote.plain(problem) + ")", "must be valid YAML");
+        return new Unreadable(
+                line(mark), column(mark), "no YAML (" + Quote.plain(problem, 200) + ")", "must be valid YAML");
     }
 
     private static Unreadable unreadable(String text, ReaderException e) {
