@@ -13,6 +13,8 @@ final class Near {
 
     private static final double LIMIT = 1e-6;
 
+    private static final double VAST = 1e12;
+
     private Near() {}
 
     static boolean lengths(double stated, double own) {
@@ -25,6 +27,11 @@ final class Near {
 
     static boolean money(double stated, double own) {
         return Math.abs(stated - own) <= MONEY + LIMIT;
+    }
+
+    /** A length taken from the plan on trust, so that sums with it stay finite. */
+    static double bounded(double stated) {
+        return Math.max(-VAST, Math.min(VAST, stated));
     }
 
     static boolean over(double figure, double limit) {

@@ -47,7 +47,7 @@ final class NullRules {
                     + (on.lead() ? rules.leadData() : 0);
             String text = wire + ", but " + Say.number(longest) + " " + unit + " is the longest with the "
                     + Say.count(rules.nullsMost(), "null pixel", "null pixels") + " allowed";
-            faults.add(Rule.LEAD_NULLS, on.label(), least, rules.nullsMost(), text);
+            faults.add(Rule.LEAD_NULLS, on.label(), Math.min(least, Integer.MAX_VALUE), rules.nullsMost(), text);
         } else if (nulls < least || nulls > most) {
             String text =
                     wire + " needs " + Say.count((long) least, "null pixel", "null pixels") + ", but has " + nulls;

@@ -5,6 +5,9 @@ import java.math.RoundingMode;
 
 /** Figures in words. */
 final class Say {
+    /** Figures of broken plans may be longer than anyone reads. */
+    private static final double LONG = 1e15;
+
     private Say() {}
 
     /** Up to three digits after the point. */
@@ -15,6 +18,9 @@ final class Say {
     private static String number(double value, int digits) {
         if (!Double.isFinite(value)) {
             return Double.isNaN(value) ? "unknown" : value > 0 ? "no limit" : "below all limits";
+        }
+        if (Math.abs(value) >= LONG) {
+            return String.valueOf(value);
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();

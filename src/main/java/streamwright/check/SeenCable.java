@@ -33,7 +33,7 @@ record SeenCable(Cable cable, @Nullable Controller controller, List<Optional<See
         if (!Double.isNaN(way)) {
             return way;
         }
-        return hop < cable.hops().size() ? cable.hops().get(hop) : 0;
+        return hop < cable.hops().size() ? Near.bounded(cable.hops().get(hop)) : 0;
     }
 
     /** Of the whole cable. */

@@ -46,6 +46,6 @@ record SeenString(
 
     /** Of its lead or jumper. */
     double length() {
-        return Double.isNaN(way) ? use.length() : way;
+        return Double.isNaN(way) ? Near.bounded(use.length()) : way;
     }
 }

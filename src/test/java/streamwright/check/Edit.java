@@ -71,14 +71,22 @@ final class Edit {
         Object of(String name, @Nullable Object part);
     }
 
+    static @Nullable Object part(Record record, RecordComponent part) {
+        try {
+            part.getAccessor().setAccessible(true);
+            return part.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     private static Object copy(Record record, Part edit) {
         try {
             RecordComponent[] parts = record.getClass().getRecordComponents();
             Object[] values = new Object[parts.length];
             Class<?>[] types = new Class<?>[parts.length];
             for (int i = 0; i < parts.length; i++) {
-                parts[i].getAccessor().setAccessible(true);
-                values[i] = edit.of(parts[i].getName(), parts[i].getAccessor().invoke(record));
+                values[i] = edit.of(parts[i].getName(), part(record, parts[i]));
                 types[i] = parts[i].getType();
             }
             var constructor = record.getClass().getDeclaredConstructor(types);
