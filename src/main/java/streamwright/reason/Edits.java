@@ -1,0 +1,83 @@
+package streamwright.reason;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import streamwright.layout.Layout;
+import streamwright.yard.PixelString;
+
+/** Single changes of a layout. What is not changed stays the same object, so that {@link Settle} sees what was. */
+final class Edits {
+    private Edits() {}
+
+    static <T> List<T> replaced(List<T> list, int index, T item) {
+        List<T> copy = new ArrayList<>(list);
+        copy.set(index, item);
+        return copy;
+    }
+
+    static <T> List<T> inserted(List<T> list, int index, T item) {
+        List<T> copy = new ArrayList<>(list);
+        copy.add(index, item);
+        return copy;
+    }
+
+    static <T> List<T> removed(List<T> list, int index) {
+        List<T> copy = new ArrayList<>(list);
+        copy.remove(index);
+        return copy;
+    }
+
+    static Layout run(Layout layout, int cable, UnaryOperator<List<Layout.Hung>> change) {
+        Layout.Run run = layout.cables().get(cable);
+        Layout.Run changed = new Layout.Run(run.controller(), run.jack(), change.apply(run.boards()));
+        return new Layout(replaced(layout.cables(), cable, changed));
+    }
+
+    static Layout run(Layout layout, Layout.Run added) {
+        return new Layout(inserted(layout.cables(), layout.cables().size(), added));
+    }
+
+    static Layout board(Layout layout, int cable, int board, UnaryOperator<Layout.Hung> change) {
+        return run(layout, cable, boards -> replaced(boards, board, change.apply(boards.get(board))));
+    }
+
+    /** Without a string; those behind it on its port close up. */
+    static Layout without(Layout layout, Seat seat) {
+        return board(layout, seat.cable(), seat.board(), hung -> {
+            int at = hung.ports().indexOf(seat.chain());
+            List<PixelString> rest = removed(seat.chain().strings(), seat.place());
+            return ports(
+                    hung,
+                    rest.isEmpty()
+                            ? removed(hung.ports(), at)
+                            : replaced(hung.ports(), at, strings(seat.chain(), rest)));
+        });
+    }
+
+    /** With some strings behind another on its port. */
+    static Layout.Hung behind(Layout.Hung hung, PixelString before, List<PixelString> strings) {
+        List<Layout.Chain> chains = new ArrayList<>();
+        for (Layout.Chain chain : hung.ports()) {
+            int at = chain.strings().indexOf(before);
+            List<PixelString> all = new ArrayList<>(chain.strings());
+            if (at >= 0) {
+                all.addAll(at + 1, strings);
+            }
+            chains.add(at < 0 ? chain : strings(chain, all));
+        }
+        return ports(hung, chains);
+    }
+
+    static Layout.Hung plus(Layout.Hung hung, Layout.Chain chain) {
+        return ports(hung, inserted(hung.ports(), hung.ports().size(), chain));
+    }
+
+    static Layout.Hung ports(Layout.Hung hung, List<Layout.Chain> ports) {
+        return new Layout.Hung(hung.name(), hung.boardId(), hung.model(), hung.spot(), ports);
+    }
+
+    private static Layout.Chain strings(Layout.Chain chain, List<PixelString> strings) {
+        return new Layout.Chain(chain.port(), chain.stream(), strings);
+    }
+}

@@ -1,0 +1,160 @@
+package streamwright.reason;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import streamwright.check.Audit;
+import streamwright.physics.Ground;
+import streamwright.plan.Board;
+import streamwright.plan.Cable;
+import streamwright.plan.Plan;
+import streamwright.plan.Reason;
+import streamwright.yard.PixelString;
+import streamwright.yard.Yard;
+
+/** The reasons of a plan. */
+public final class Reasons {
+    private final Facts facts;
+    private final Base base;
+    private final Nearby nearby;
+    private final StringAlternatives strings;
+    private final BoardAlternatives boards;
+    private final Cables cables;
+    private final BooleanSupplier stop;
+
+    /** What the yard's own question takes from those of its parts. */
+    private final List<Outcome> boardFewer = new ArrayList<>();
+
+    private final List<Outcome> boardMore = new ArrayList<>();
+    private final List<Outcome> cableFewer = new ArrayList<>();
+    private final List<Outcome> cableMore = new ArrayList<>();
+
+    private Reasons(Yard yard, Ground ground, Plan plan, BooleanSupplier stop) {
+        this.stop = stop;
+        // the audit restates a plan without its bound's meaning changed
+        facts = new Facts(yard, Audit.of(yard, plan).restated());
+        base = new Base(yard, ground, plan);
+        nearby = new Nearby(base.measures, base.layout);
+        strings = new StringAlternatives(base, nearby);
+        boards = new BoardAlternatives(base, nearby);
+        cables = new Cables(base);
+    }
+
+    /** The same without a stop. */
+    public static List<Reason> of(Yard yard, Ground ground, Plan plan) {
+        return of(yard, ground, plan, () -> false);
+    }
+
+    /**
+     * One reason for the yard, each cable, each board and each string of the plan, in that order. An alternative changes
+     * one decision; what hangs on it moves along (pixels renumbered, streams repacked, the cable rerouted), and the
+     * audit says what it costs more or breaks. An extra cost below 0 says that the alternative is cheaper. Alternatives
+     * are those that a builder would try, not all there are: a plan has cheaper neighbours where none is told.
+     *
+     * @param stop asked before each decision: once it says true, those left get their figures without alternatives
+     */
+    public static List<Reason> of(Yard yard, Ground ground, Plan plan, BooleanSupplier stop) {
+        return explained(yard, ground, plan, stop).stream()
+                .map(Explained::reason)
+                .toList();
+    }
+
+    /** A reason with the alternatives that it tells of, carried out. */
+    record Explained(Reason reason, List<Outcome> outcomes) {}
+
+    static List<Explained> explained(Yard yard, Ground ground, Plan plan, BooleanSupplier stop) {
+        return new Reasons(yard, ground, plan, stop).all();
+    }
+
+    private List<Explained> all() {
+        List<Explained> below = new ArrayList<>();
+        for (Cable cable : facts.plan.cables()) {
+            below.add(cable(cable));
+        }
+        Map<String, Nearby.At> places = new HashMap<>();
+        nearby.boards()
+                .forEach(at -> places.putIfAbsent(String.valueOf(at.hung().name()), at));
+        for (Board board : facts.plan.boards()) {
+            below.add(board(board, Optional.ofNullable(places.get(board.id()))));
+        }
+        for (PixelString string : facts.yard.strings()) {
+            facts.use(string).ifPresent(use -> below.add(string(string, use)));
+        }
+        List<Explained> all = new ArrayList<>();
+        all.add(yard());
+        all.addAll(below);
+        return all;
+    }
+
+    private Explained string(PixelString string, Facts.Use use) {
+        Seat seat = base.seats().get(string);
+        if (seat == null || stop.getAsBoolean()) {
+            return new Explained(StringReason.of(facts, base.measures, string, use, List.of()), List.of());
+        }
+        StringAlternatives.Asked asked = strings.of(seat);
+        asked.ownBoard()
+                .ifPresent(own -> boardMore.add(
+                        own.named("one board more, " + own.alternative().what())));
+        List<Outcome> outcomes = new ArrayList<>(asked.elsewhere());
+        asked.ownBoard().ifPresent(outcomes::add);
+        List<Outcome> best = Choice.of(outcomes, 2, 1);
+        return new Explained(StringReason.of(facts, base.measures, string, use, best), best);
+    }
+
+    private Explained board(Board board, Optional<Nearby.At> where) {
+        if (where.isEmpty() || stop.getAsBoolean()) {
+            return new Explained(BoardReason.of(facts, nearby, board, List.of(), List.of()), List.of());
+        }
+        Nearby.At at = where.get();
+        List<Outcome> down = boards.down(at);
+        down.forEach(outcome -> boardFewer.add(outcome.named("one board fewer, without " + board.id() + ",")));
+        List<Outcome> told = new ArrayList<>(Choice.one(boards.places(at)));
+        told.addAll(down);
+        told.addAll(Choice.one(boards.models(at)));
+        List<Outcome> outcomes = new ArrayList<>(told);
+        outcomes.addAll(Choice.one(boards.positions(at)));
+        outcomes.addAll(Choice.one(boards.cables(at)));
+        outcomes.addAll(boards.ids(at));
+        return new Explained(BoardReason.of(facts, nearby, board, outcomes, told), outcomes);
+    }
+
+    private Explained cable(Cable cable) {
+        int at = cableIndex(cable);
+        if (at < 0 || stop.getAsBoolean()) {
+            return new Explained(CableReason.of(facts, cable, List.of()), List.of());
+        }
+        List<Outcome> merged = cables.merged(at);
+        merged.forEach(outcome -> cableFewer.add(outcome.named("one cable fewer, that of " + cable.controller()
+                + " jack " + cable.jack() + " being " + outcome.alternative().what() + ",")));
+        cables.split(at)
+                .forEach(outcome -> cableMore.add(
+                        outcome.named("one cable more, " + outcome.alternative().what() + ",")));
+        List<Outcome> outcomes = new ArrayList<>(cables.orders(at));
+        outcomes.addAll(merged);
+        if (merged.isEmpty()) {
+            outcomes.addAll(cables.jacks(at));
+        }
+        return new Explained(CableReason.of(facts, cable, outcomes), outcomes);
+    }
+
+    private int cableIndex(Cable cable) {
+        for (int c = 0; c < base.layout.cables().size(); c++) {
+            var run = base.layout.cables().get(c);
+            if (run.jack() == cable.jack() && run.controller().id().equals(cable.controller())) {
+                return c;
+            }
+        }
+        return -1;
+    }
+
+    /** Its own settings are few, so they are asked even after the stop. */
+    private Explained yard() {
+        List<Outcome> outcomes = new ArrayList<>();
+        List.of(boardFewer, boardMore, cableFewer, cableMore).forEach(some -> outcomes.addAll(Choice.one(some)));
+        outcomes.addAll(YardAlternatives.of(base));
+        return new Explained(YardReason.of(facts, outcomes), outcomes);
+    }
+}
