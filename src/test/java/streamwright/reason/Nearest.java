@@ -24,7 +24,7 @@ import streamwright.yard.Yard;
  * stream that has room, else to a new board at the nearest place; a new cable where the old one is full.
  */
 final class Nearest {
-    private static final int PER_CABLE = 6;
+    private static final int PER_CABLE = 5;
 
     private final Yard yard;
     private final Ground ground;

@@ -31,6 +31,8 @@ final class RandomYard {
             BoardModel.ofPorts("dial", List.of(0, 0, 0, 0, 0, 0, 0, 0), new Address.Rotary(0, 9), 49, 5);
     static final BoardModel PLAIN = BoardModel.ofPorts("plain", List.of(1, 2, 3, 4), new Address.None(), 18, 5);
 
+    private static final double DEPTH = 10;
+
     private RandomYard() {}
 
     /** @param strings about so many, one to four a prop */
@@ -41,7 +43,7 @@ final class RandomYard {
         for (int p = 1; left > 0; p++) {
             int count = Math.min(left, 1 + random.nextInt(4));
             props.add(
-                    prop("prop " + p, count, new Point(random.nextDouble() * width, random.nextDouble() * 20), random));
+                    prop("prop " + p, count, new Point(random.nextDouble() * width, random.nextDouble() * DEPTH), random));
             left -= count;
         }
         return yard(props, width, ponds(random, width, obstacles), spots ? spots(random, width) : List.of());
@@ -73,9 +75,10 @@ final class RandomYard {
 
     private static List<Spot> spots(Random random, double width) {
         List<Spot> spots = new ArrayList<>();
-        for (int s = 1; s <= width / 4; s++) {
-            Point at = new Point(random.nextDouble() * width, random.nextDouble() * 20);
-            spots.add(new Spot("spot " + s, at, 3, s % 3 * 5, s % 2 == 0 ? 25 : Double.POSITIVE_INFINITY));
+        for (int s = 1; s <= width / 2; s++) {
+            // two rows, so that some spot is in reach of everything
+            Point at = new Point(2 * s + random.nextDouble(), DEPTH * (0.25 + 0.5 * (s % 2)));
+            spots.add(new Spot("post " + s, at, 3, s % 3 * 5, s % 2 == 0 ? 25 : Double.POSITIVE_INFINITY));
         }
         return spots;
     }
