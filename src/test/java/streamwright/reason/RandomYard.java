@@ -42,8 +42,8 @@ final class RandomYard {
         int left = strings;
         for (int p = 1; left > 0; p++) {
             int count = Math.min(left, 1 + random.nextInt(4));
-            props.add(
-                    prop("prop " + p, count, new Point(random.nextDouble() * width, random.nextDouble() * DEPTH), random));
+            props.add(prop(
+                    "prop " + p, count, new Point(random.nextDouble() * width, random.nextDouble() * DEPTH), random));
             left -= count;
         }
         return yard(props, width, ponds(random, width, obstacles), spots ? spots(random, width) : List.of());
@@ -57,7 +57,8 @@ final class RandomYard {
             Point tail = random.nextBoolean() ? feed : new Point(feed.x() + 1.2, feed.y(), feed.z());
             strings.add(new PixelString(id, s, pixels, feed, tail));
         }
-        return Prop.ofStrings(id, RGB, Follow.values()[random.nextInt(3)], strings);
+        return Prop.ofStrings(
+                id, RGB, List.of(Follow.NONE, Follow.PROP, Follow.ANY).get(random.nextInt(3)), strings);
     }
 
     private static List<Obstacle> ponds(Random random, double width, int count) {
