@@ -15,6 +15,9 @@ import streamwright.yard.Spot;
 final class Draft {
     static final int FREE = -1;
 
+    /** Added to the cost for each string not placed and each board fewer than the yard asks for: above all savings. */
+    private static final double FINE = 1e5;
+
     /** A board on its cable; {@code stream[p]} is the 0-based stream that port p is set to hear. */
     static final class Hung {
         int spot;
@@ -124,14 +127,29 @@ final class Draft {
         }
         cables = all.toArray(Cable[]::new);
         touched = new boolean[cables.length];
+        cost = fine();
+    }
+
+    private double fine() {
+        return FINE * (at.length + (double) site.yard.boardCount().least());
+    }
+
+    /** The cost without fines. */
+    double money() {
+        return cost
+                - FINE
+                        * (at.length
+                                - placed
+                                + Math.max(0.0, site.yard.boardCount().least() - boards));
     }
 
     double cost() {
         return cost;
     }
 
+    /** Whether every string is placed, on as many boards as the yard asks for. */
     boolean complete() {
-        return placed == at.length;
+        return placed == at.length && boards >= site.yard.boardCount().least();
     }
 
     /** From here on changes can be taken back by {@link #undo}. */
@@ -174,7 +192,7 @@ final class Draft {
             Arrays.fill(cable.chains, 0);
             Arrays.fill(cable.kind, FREE);
         }
-        cost = 0;
+        cost = fine();
         Arrays.fill(channels, 0);
     }
 
@@ -239,7 +257,9 @@ final class Draft {
             return;
         }
         for (int string : chain.strings()) {
-            placed += (board == null ? 0 : 1) - (at[string] == null ? 0 : 1);
+            int more = (board == null ? 0 : 1) - (at[string] == null ? 0 : 1);
+            placed += more;
+            cost -= FINE * more;
             at[string] = board;
             portOf[string] = port;
         }
@@ -346,9 +366,10 @@ final class Draft {
         cable.length = length;
     }
 
-    /** Price of one more board of a model. */
+    /** Price of one more board of a model, less what it takes off the fine for too few boards. */
     double boardPrice(int model) {
-        return modelCount[model] < site.offers[model].have() ? 0 : site.offers[model].price();
+        double price = modelCount[model] < site.offers[model].have() ? 0 : site.offers[model].price();
+        return boards < site.yard.boardCount().least() ? price - FINE : price;
     }
 
     /** Price of a spot for one more board. */

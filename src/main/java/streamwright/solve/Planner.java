@@ -90,6 +90,9 @@ public final class Planner {
         try {
             begin();
             search(workers);
+            while (incumbent.best() == null && !effort.stopped() && effort.level() == 0) {
+                search(workers);
+            }
             if (!effort.stopped() && incumbent.best() != null) {
                 prove(workers);
             }
@@ -116,10 +119,11 @@ public final class Planner {
 
     /** Builds anew by insertion, a few times if some string finds no place; then whatever plan there is. */
     private void restart(int w) {
-        for (int attempt = 0; attempt < 20 && !effort.stopped(); attempt++) {
+        for (int attempt = 0; attempt < 5 && !effort.stopped(); attempt++) {
             drafts.get(w).clearAll();
-            if (searches.get(w).fill()) {
-                incumbent.offer(Snapshot.of(drafts.get(w)));
+            searches.get(w).fill();
+            if (drafts.get(w).complete()) {
+                offer(drafts.get(w));
                 return;
             }
         }
@@ -130,21 +134,18 @@ public final class Planner {
     }
 
     private void search(ExecutorService workers) throws InterruptedException, ExecutionException {
-        if (incumbent.best() == null) {
-            return;
-        }
         double share = Math.min(0.5, 0.05 + site.strings.length / 1500.0);
-        List<Callable<Snapshot>> work = new ArrayList<>();
+        List<Callable<Draft>> work = new ArrayList<>();
         for (int w = 0; w < drafts.size(); w++) {
             int worker = w;
             work.add(() -> searched(worker, share));
         }
-        for (Future<Snapshot> result : workers.invokeAll(work)) {
-            incumbent.offer(result.get());
+        for (Future<Draft> result : workers.invokeAll(work)) {
+            offer(result.get());
         }
     }
 
-    private Snapshot searched(int w, double share) {
+    private Draft searched(int w, double share) {
         Search search = searches.get(w);
         int level = effort.level();
         if (level > 0) {
@@ -155,7 +156,7 @@ public final class Planner {
             long from = System.nanoTime();
             search.anneal(step -> (System.nanoTime() - from) / 1e9 / seconds, HOT, COLD, effort::stopped);
         }
-        return Snapshot.of(drafts.get(w));
+        return drafts.get(w);
     }
 
     private void prove(ExecutorService workers) throws InterruptedException, ExecutionException {
@@ -204,7 +205,13 @@ public final class Planner {
             double span = Math.min(seconds, effort.secondsLeft());
             searches.get(w)
                     .anneal(step -> (System.nanoTime() - from) / 1e9 / span, HEATS[round % HEATS.length], COLD, stop);
-            incumbent.offer(Snapshot.of(drafts.get(w)));
+            offer(drafts.get(w));
+        }
+    }
+
+    private void offer(Draft draft) {
+        if (draft.complete()) {
+            incumbent.offer(Snapshot.of(draft));
         }
     }
 }

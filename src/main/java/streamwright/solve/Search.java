@@ -31,15 +31,29 @@ final class Search {
         loose = new int[site.strings.length];
     }
 
-    /** Places every string that is not placed; false where that fails. */
-    boolean fill() {
+    /** Places every string that is not placed, as far as there is a place. */
+    void fill() {
         looseCount = 0;
-        for (int i = 0; i < draft.at.length; i++) {
-            if (draft.at[i] == null) {
+        gatherLoose();
+        recreate(1);
+    }
+
+    /** What found no place before is tried again. */
+    private void gatherLoose() {
+        for (int i = 0; i < draft.at.length && draft.placed + looseCount < draft.at.length; i++) {
+            if (draft.at[i] == null && !isLoose(i)) {
                 loose[looseCount++] = i;
             }
         }
-        return recreate(1);
+    }
+
+    private boolean isLoose(int string) {
+        for (int i = 0; i < looseCount; i++) {
+            if (loose[i] == string) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** How far an annealing is: 0 at its begin, 1 at its end. */
@@ -56,7 +70,7 @@ final class Search {
     long anneal(Progress progress, double hot, double cold, BooleanSupplier stop) {
         Snapshot best = Snapshot.of(draft);
         double current = draft.cost();
-        double scale = draft.cost();
+        double scale = draft.money();
         double temperature = scale * hot;
         // what a step worsens by more than its neighbourhood can win back is not worth polishing
         double band = scale * 0.02 * Math.min(1, 50.0 / site.strings.length);
@@ -71,12 +85,13 @@ final class Search {
             }
             draft.record();
             ruin();
-            boolean whole = recreate(random.nextInt(3) == 0 ? 1 : 0.2 + 0.8 * random.nextDouble());
+            gatherLoose();
+            recreate(random.nextInt(3) == 0 ? 1 : 0.2 + 0.8 * random.nextDouble());
             double bar = current - temperature * Math.log(random.nextDouble() + 1e-300);
-            if (whole && draft.cost() < bar + band) {
+            if (draft.cost() < bar + band) {
                 polish.changed();
             }
-            if (whole && draft.cost() < bar) {
+            if (draft.cost() < bar) {
                 current = draft.cost();
                 if (current < best.cost() - WORTH) {
                     best = Snapshot.of(draft);
@@ -160,16 +175,14 @@ final class Search {
         }
     }
 
-    private boolean recreate(double boardFactor) {
+    private void recreate(double boardFactor) {
         sortLoose();
         insertion.boardFactor = boardFactor;
         for (int i = 0; i < looseCount; i++) {
-            if (!insertion.find(loose[i])) {
-                return false;
+            if (insertion.find(loose[i])) {
+                insertion.apply();
             }
-            insertion.apply();
         }
-        return true;
     }
 
     private void sortLoose() {
