@@ -29,8 +29,8 @@ import streamwright.yard.Yard;
         },
         mixinStandardHelpOptions = true)
 final class ExplainCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "YARD", description = "The yard file, or a prop list (CSV).")
-    private Path yardPath;
+    @Mixin
+    private YardSource source;
 
     @Parameters(index = "1", paramLabel = "PLAN", description = "The plan file.")
     private Path planPath;
@@ -50,7 +50,7 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Yard yard = Inputs.yard(yardPath, console);
+        Yard yard = source.read(console);
         Plan plan = Inputs.plan(planPath, console);
         Predicate<About> asked = what == null ? about -> true : Subject.of(what, yard, plan);
         List<Reason> reasons = plan.reasons().stream()

@@ -21,6 +21,11 @@ final class Figures {
         return String.format(Locale.ROOT, "%,d", number);
     }
 
+    /** A number of things, e.g. {@code 1 cable} or {@code 6,071 pixels}. */
+    static String count(long number, String thing) {
+        return plain(number) + " " + thing + (number == 1 ? "" : "s");
+    }
+
     /** Two decimals. */
     static String money(double amount) {
         return format("#,##0.00", amount, RoundingMode.HALF_EVEN);

@@ -19,10 +19,6 @@ final class Inputs {
 
     private Inputs() {}
 
-    static Yard yard(Path path, Console console) {
-        return good(YardFile.read(path), console);
-    }
-
     /** @param controllerAt where the controller of a prop list alone stands */
     static Yard yard(Path path, Point controllerAt, Console console) {
         return good(YardFile.read(path, controllerAt), console);

@@ -33,6 +33,8 @@ import picocli.CommandLine.Spec;
             "130:interrupted; the best plan so far has been written",
         },
         subcommands = {
+            PlanCommand.class,
+            CheckCommand.class,
             ExplainCommand.class,
             LimitsCommand.class,
             ModelsCommand.class,

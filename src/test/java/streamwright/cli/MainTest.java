@@ -21,7 +21,7 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"explain", "limits", "models", "completion"})
+    @ValueSource(strings = {"plan", "check", "explain", "limits", "models", "completion"})
     void everyCommandHelpsWithExamplesBeforeTheOptions(String command) {
         Ran ran = Ran.of(command, "--help");
         assertThat(ran.status()).isZero();
@@ -52,6 +52,7 @@ class MainTest {
 
     @ParameterizedTest
     @CsvSource({
+        "plna, 'There is no command ''plna''. Did you mean ''plan''?'",
         "limit, 'There is no command ''limit''. Did you mean ''limits''?'",
         "--hepl, 'There is no option ''--hepl''. Did you mean ''--help''?'",
         "juggle, 'There is no command ''juggle''.'",

@@ -43,7 +43,11 @@ final class ShortLane {
     }
 
     static Yard yard() {
-        return ((Read.Good<Yard>) YardFile.read(YARD)).value();
+        return yard(YARD);
+    }
+
+    static Yard yard(Path file) {
+        return ((Read.Good<Yard>) YardFile.read(file)).value();
     }
 
     /** Open ground, measured as the yard file's rules say. */
@@ -51,7 +55,10 @@ final class ShortLane {
             (from, to) -> Math.hypot(to.x() - from.x(), to.y() - from.y()) + Math.abs(to.z() - from.z());
 
     static Plan plan() {
-        Yard yard = yard();
+        return plan(yard());
+    }
+
+    static Plan plan(Yard yard) {
         BoardModel quad = yard.boards().get(0).model();
         List<PixelString> strings = yard.strings();
         Layout layout = new Layout(List.of(new Run(

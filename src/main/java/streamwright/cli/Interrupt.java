@@ -1,0 +1,55 @@
+package streamwright.cli;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.IntSupplier;
+
+/**
+ * Ctrl-C and the polite kill: the work sees that it is asked to stop, writes what it has, and the program ends with its
+ * status. The work goes on in its own thread while the hook waits; the virtual machine ends when the hook does.
+ */
+final class Interrupt {
+    /** Work that has not ended by then is left alone, and ended for it. */
+    private static final long SECONDS_TO_STOP = 10;
+
+    private final CountDownLatch ended = new CountDownLatch(1);
+    private final Thread hook = new Thread(this::stop, "interrupt");
+    private final IntSupplier instead;
+    private volatile boolean asked;
+    private volatile int status = Exit.STOPPED;
+
+    /** @param instead ends the work from another thread where it does not stop by itself; gives the exit status */
+    Interrupt(IntSupplier instead) {
+        this.instead = instead;
+        Runtime.getRuntime().addShutdownHook(hook);
+    }
+
+    boolean asked() {
+        return asked;
+    }
+
+    /** Ends the watch: everything is written and flushed. */
+    void end(int workStatus) {
+        status = workStatus;
+        ended.countDown();
+        if (!asked) {
+            try {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            } catch (IllegalStateException e) {
+                // a signal came in this moment: the hook ends the program, with the status above
+            }
+        }
+    }
+
+    private void stop() {
+        asked = true;
+        try {
+            if (!ended.await(SECONDS_TO_STOP, TimeUnit.SECONDS)) {
+                status = instead.getAsInt();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        Runtime.getRuntime().halt(status);
+    }
+}

@@ -1,0 +1,134 @@
+package streamwright.cli;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import streamwright.check.Audit;
+import streamwright.check.Findings;
+import streamwright.layout.Assembly;
+import streamwright.layout.Layout;
+import streamwright.physics.Ground;
+import streamwright.physics.GroundPaths;
+import streamwright.plan.Plan;
+import streamwright.report.Cautions;
+import streamwright.solve.Budget;
+import streamwright.solve.Outcome;
+import streamwright.solve.Planner;
+import streamwright.yard.Yard;
+
+/** One run of the planner, watched, and ended by a proof, its budget or an interrupt; what it found is audited first. */
+final class Planning implements Outcome.Progress {
+    private final Yard yard;
+    private final Ground ground;
+    private final Destination destination;
+    private final Console console;
+    private final @Nullable ProgressLine line;
+    private final long start = System.nanoTime();
+    private long seed;
+    private double bound;
+    private @Nullable Layout best;
+    private @Nullable Integer status;
+
+    Planning(Yard yard, Destination destination, Console console) {
+        this.yard = yard;
+        this.destination = destination;
+        this.console = console;
+        ground = GroundPaths.of(yard);
+        line = !console.quiet() && Terminal.showsErrors() ? new ProgressLine(console.err()) : null;
+    }
+
+    /**
+     * Plans and writes; returns the exit status.
+     *
+     * @param budget for a question that says whether the user wants an end
+     */
+    int run(Function<BooleanSupplier, Budget> budget) {
+        Interrupt interrupt = new Interrupt(this::endWithBest);
+        int ended = Exit.STOPPED;
+        try {
+            Budget spent = budget.apply(interrupt::asked);
+            seed = spent.seed();
+            ended = end(Planner.plan(yard, ground, spent, this));
+            return ended;
+        } finally {
+            closeLine();
+            interrupt.end(ended);
+        }
+    }
+
+    @Override
+    public synchronized void moved(double seconds, double cost, double newBound) {
+        bound = newBound;
+        if (line != null) {
+            line.show(cost, newBound);
+        }
+    }
+
+    @Override
+    public synchronized void found(Layout layout) {
+        best = layout;
+    }
+
+    /** The planner does not come back in time after an interrupt: what it told so far is all there is. */
+    private synchronized int endWithBest() {
+        return end(best == null ? new Outcome.Stopped() : new Outcome.Found(best, Double.NaN, bound, Double.NaN, true));
+    }
+
+    /** Ends once: the planner may still come back while its best is being written. */
+    private synchronized int end(Outcome outcome) {
+        if (status != null) {
+            return status;
+        }
+        closeLine();
+        int ended = outcome instanceof Outcome.Found found
+                ? write(found)
+                : outcome instanceof Outcome.Impossible impossible ? impossible(impossible.because()) : stopped();
+        console.out().flush();
+        status = ended;
+        return ended;
+    }
+
+    private void closeLine() {
+        if (line != null) {
+            line.close();
+        }
+    }
+
+    private int write(Outcome.Found found) {
+        double seconds = (System.nanoTime() - start) / 1e9;
+        Plan plan = Assembly.plan(yard, ground, found.layout()).proved(found.bound(), seconds, seed);
+        Findings findings = Audit.of(yard, plan);
+        if (!findings.clean()) {
+            console.err().println("The plan that was found breaks rules of its own yard, so nothing is written.");
+            console.err().println("This is a fault of streamwright, not of your files; please report it:");
+            findings.list()
+                    .forEach(finding ->
+                            console.err().println("  " + finding.rule().label() + " " + finding.text()));
+            return Exit.STOPPED;
+        }
+        OptionalDouble hand = Double.isNaN(found.hand()) ? OptionalDouble.empty() : OptionalDouble.of(found.hand());
+        destination.write(plan, Summary.of(yard, plan, hand), console);
+        if (found.interrupted()) {
+            console.err().println("Interrupted: the best plan so far has been written whole.");
+            return Exit.INTERRUPTED;
+        }
+        return Exit.DONE;
+    }
+
+    private int impossible(List<Outcome.Obstruction> because) {
+        if (because.stream().anyMatch(each -> Cautions.needed(each.rule()))) {
+            console.err().println(Cautions.POWER + "\n");
+        }
+        console.err().println("This yard cannot be laid out:");
+        because.forEach(each -> console.err().println("  " + each.rule().label() + ": " + each.text()));
+        return Exit.BROKEN;
+    }
+
+    private int stopped() {
+        console.err().println("Stopped before any plan was found; that none exists is not proved.");
+        console.err().println("Give it more --time, or loosen a rule of the yard.");
+        return Exit.STOPPED;
+    }
+}
