@@ -103,7 +103,7 @@ final class Obstructions {
             for (int[] limit : site.limit) {
                 most = Math.max(most, limit[site.kind[i]]);
             }
-            share += site.pixels[i] / (double) most;
+            share += site.pixelsAtLeast[i] / (double) most;
         }
         if (Math.ceil(share - 1e-9) > streams) {
             add(

@@ -111,7 +111,8 @@ final class Packing {
 
     private Ending exact() {
         CpModel model = new CpModel();
-        boolean whole = true;
+        // copies may share pixels, which this does not try: then nothing is proved
+        boolean whole = !site.copies;
         List<Put> puts = new ArrayList<>();
         BoolVar[][] kindOf = new BoolVar[cable.load.length][site.kinds.length];
         for (int s = 0; s < kindOf.length; s++) {

@@ -255,7 +255,7 @@ final class Rows {
         double sum = 0;
         for (int k = 0; k < items.size; k++) {
             int string = items.sample[k];
-            share[k] = site.pixels[string] / limit[site.kind[string]];
+            share[k] = site.pixelsAtLeast[string] / limit[site.kind[string]];
             sum += items.count[k] * share[k];
         }
         double all = sum - 1e-9;

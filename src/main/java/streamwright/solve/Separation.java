@@ -30,7 +30,7 @@ final class Separation {
             for (int[] ofController : site.limit) {
                 limit = Math.max(limit, ofController[kind]);
             }
-            share[k] = site.pixels[items.sample[k]] / (double) limit;
+            share[k] = site.pixelsAtLeast[items.sample[k]] / (double) limit;
         }
     }
 

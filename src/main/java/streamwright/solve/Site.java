@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import streamwright.physics.Channels;
 import streamwright.physics.Feed;
@@ -46,6 +47,12 @@ final class Site {
     final int[] pixels;
     final int[] prop;
     final double[] draw;
+
+    /** Of each string: its pixels, but none for a copy, which may share those of its original. */
+    final int[] pixelsAtLeast;
+
+    /** Whether some prop copies another. */
+    final boolean copies;
 
     /** Of each string: the leads that may reach it, by spot and cheapest first. */
     final Wire[][] leads;
@@ -124,6 +131,10 @@ final class Site {
         voltsMatter =
                 Arrays.stream(kinds).mapToDouble(PixelKind::volts).distinct().count() > 1;
         pixels = Arrays.stream(strings).mapToInt(PixelString::pixels).toArray();
+        copies = yard.props().stream().anyMatch(p -> p.copyOf() != null);
+        pixelsAtLeast = IntStream.range(0, pixels.length)
+                .map(i -> props.get(prop[i]).copyOf() == null ? pixels[i] : 0)
+                .toArray();
         draw = new double[strings.length];
         for (int i = 0; i < strings.length; i++) {
             draw[i] = pixels[i] * kinds[kind[i]].amps() * yard.brightness();
