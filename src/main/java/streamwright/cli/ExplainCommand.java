@@ -9,9 +9,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import streamwright.physics.GroundPaths;
 import streamwright.plan.Plan;
 import streamwright.plan.Reason;
 import streamwright.plan.Reason.About;
+import streamwright.reason.Reasons;
 import streamwright.report.Cautions;
 import streamwright.yard.Yard;
 
@@ -53,9 +55,9 @@ final class ExplainCommand implements Callable<Integer> {
         Yard yard = source.read(console);
         Plan plan = Inputs.plan(planPath, console);
         Predicate<About> asked = what == null ? about -> true : Subject.of(what, yard, plan);
-        List<Reason> reasons = plan.reasons().stream()
-                .filter(reason -> asked.test(reason.about()))
-                .toList();
+        List<Reason> given = plan.reasons().isEmpty() ? Reasons.of(yard, GroundPaths.of(yard), plan) : plan.reasons();
+        List<Reason> reasons =
+                given.stream().filter(reason -> asked.test(reason.about())).toList();
         if (json) {
             console.out().println(Json.text(reasons));
             return Exit.DONE;

@@ -12,6 +12,7 @@ import streamwright.layout.Layout;
 import streamwright.physics.Ground;
 import streamwright.physics.GroundPaths;
 import streamwright.plan.Plan;
+import streamwright.reason.Reasons;
 import streamwright.report.Cautions;
 import streamwright.solve.Budget;
 import streamwright.solve.Outcome;
@@ -20,6 +21,9 @@ import streamwright.yard.Yard;
 
 /** One run of the planner, watched, and ended by a proof, its budget or an interrupt; what it found is audited first. */
 final class Planning implements Outcome.Progress {
+    /** What the reasons may take beyond the time for planning. */
+    private static final double REASONS_SECONDS = 2.5;
+
     private final Yard yard;
     private final Ground ground;
     private final Destination destination;
@@ -27,6 +31,7 @@ final class Planning implements Outcome.Progress {
     private final @Nullable ProgressLine line;
     private final long start = System.nanoTime();
     private long seed;
+    private double reasonsUntil;
     private double bound;
     private @Nullable Layout best;
     private @Nullable Integer status;
@@ -50,6 +55,7 @@ final class Planning implements Outcome.Progress {
         try {
             Budget spent = budget.apply(interrupt::asked);
             seed = spent.seed();
+            reasonsUntil = spent.effort() > 0 ? Double.POSITIVE_INFINITY : spent.seconds() + REASONS_SECONDS;
             ended = end(Planner.plan(yard, ground, spent, this));
             return ended;
         } finally {
@@ -84,7 +90,9 @@ final class Planning implements Outcome.Progress {
         closeLine();
         int ended = outcome instanceof Outcome.Found found
                 ? write(found)
-                : outcome instanceof Outcome.Impossible impossible ? impossible(impossible.because()) : stopped();
+                : outcome instanceof Outcome.Impossible impossible
+                        ? impossible(impossible.because())
+                        : outcome instanceof Outcome.Beyond beyond ? beyond(beyond.what()) : stopped();
         console.out().flush();
         status = ended;
         return ended;
@@ -109,12 +117,18 @@ final class Planning implements Outcome.Progress {
             return Exit.STOPPED;
         }
         OptionalDouble hand = Double.isNaN(found.hand()) ? OptionalDouble.empty() : OptionalDouble.of(found.hand());
+        plan = plan.withReasons(Reasons.of(yard, ground, plan, () -> found.interrupted() || tooLate()));
         destination.write(plan, Summary.of(yard, plan, hand), console);
         if (found.interrupted()) {
             console.err().println("Interrupted: the best plan so far has been written whole.");
             return Exit.INTERRUPTED;
         }
         return Exit.DONE;
+    }
+
+    /** Whether the reasons left must do without alternatives, so that the user's time is kept. */
+    private boolean tooLate() {
+        return (System.nanoTime() - start) / 1e9 > reasonsUntil;
     }
 
     private int impossible(List<Outcome.Obstruction> because) {
@@ -124,6 +138,15 @@ final class Planning implements Outcome.Progress {
         console.err().println("This yard cannot be laid out:");
         because.forEach(each -> console.err().println("  " + each.rule().label() + ": " + each.text()));
         return Exit.BROKEN;
+    }
+
+    private int beyond(List<String> what) {
+        console.err()
+                .println(
+                        "This version plans pixel strings whose channels may be numbered anew. It reads and audits, but");
+        console.err().println("does not yet plan:");
+        what.forEach(each -> console.err().println("  " + each));
+        return Exit.WRONG;
     }
 
     private int stopped() {
