@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             LimitsCommand.class,
             ModelsCommand.class,
+            SchemaCommand.class,
             CompletionCommand.class,
         })
 public final class Main implements Runnable {

@@ -19,6 +19,21 @@ public final class Schemas {
         return text("a hardware model", Map.of("anyOf", sorts));
     }
 
+    /** Of a model file of a board; YAML or JSON. */
+    public static String board() {
+        return text("a board", new BoardShape().schema());
+    }
+
+    /** Of a model file of a controller; YAML or JSON. */
+    public static String controller() {
+        return text("a controller", new ControllerShape().schema());
+    }
+
+    /** Of a model file of a pixel kind; YAML or JSON. */
+    public static String pixel() {
+        return text("a pixel kind", new PixelShape().schema());
+    }
+
     /** Of a plan file. */
     public static String plan() {
         return text("a plan", new PlanShape().schema());
