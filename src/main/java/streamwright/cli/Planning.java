@@ -30,6 +30,7 @@ final class Planning implements Outcome.Progress {
     private final Console console;
     private final @Nullable ProgressLine line;
     private final long start = System.nanoTime();
+    private BooleanSupplier interrupted = () -> false;
     private long seed;
     private double reasonsUntil;
     private double bound;
@@ -51,9 +52,10 @@ final class Planning implements Outcome.Progress {
      */
     int run(Function<BooleanSupplier, Budget> budget) {
         Interrupt interrupt = new Interrupt(this::endWithBest);
+        interrupted = interrupt::asked;
         int ended = Exit.STOPPED;
         try {
-            Budget spent = budget.apply(interrupt::asked);
+            Budget spent = budget.apply(interrupted);
             seed = spent.seed();
             reasonsUntil = spent.effort() > 0 ? Double.POSITIVE_INFINITY : spent.seconds() + REASONS_SECONDS;
             ended = end(Planner.plan(yard, ground, spent, this));
@@ -117,18 +119,18 @@ final class Planning implements Outcome.Progress {
             return Exit.STOPPED;
         }
         OptionalDouble hand = Double.isNaN(found.hand()) ? OptionalDouble.empty() : OptionalDouble.of(found.hand());
-        plan = plan.withReasons(Reasons.of(yard, ground, plan, () -> found.interrupted() || tooLate()));
+        plan = plan.withReasons(Reasons.of(yard, ground, plan, this::tooLate));
         destination.write(plan, Summary.of(yard, plan, hand), console);
-        if (found.interrupted()) {
+        if (interrupted.getAsBoolean()) {
             console.err().println("Interrupted: the best plan so far has been written whole.");
             return Exit.INTERRUPTED;
         }
         return Exit.DONE;
     }
 
-    /** Whether the reasons left must do without alternatives, so that the user's time is kept. */
+    /** Whether the reasons left must do without alternatives: the user waits. */
     private boolean tooLate() {
-        return (System.nanoTime() - start) / 1e9 > reasonsUntil;
+        return interrupted.getAsBoolean() || (System.nanoTime() - start) / 1e9 > reasonsUntil;
     }
 
     private int impossible(List<Outcome.Obstruction> because) {
