@@ -282,6 +282,31 @@ final class Master {
         }
     }
 
+    /** Cuts in force. */
+    int cuts() {
+        return (int) rows.stream().filter(held -> held.row.cut()).count();
+    }
+
+    /** The arcs that are in: pairs of a node and a spot. */
+    List<int[]> arcs() {
+        List<int[]> in = new ArrayList<>();
+        for (int from = 0; from < arc.length; from++) {
+            for (int to = 0; to < spots; to++) {
+                if (arc[from][to] != null) {
+                    in.add(new int[] {from, to});
+                }
+            }
+        }
+        return in;
+    }
+
+    /** The strands that are in. */
+    List<Pricing.Found> columns() {
+        return columns.stream()
+                .map(column -> new Pricing.Found(column.spot, column.order, column.cost, 0))
+                .toList();
+    }
+
     /** The cuts that bind in the last solution. */
     List<Row> bindingCuts() {
         List<Row> binding = new ArrayList<>();

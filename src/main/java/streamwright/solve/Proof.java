@@ -1,5 +1,6 @@
 package streamwright.solve;
 
+import com.google.ortools.linearsolver.MPConstraint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,6 +17,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class Proof {
     private static final double SAME = 1e-5;
+
+    /** A dual that is nothing but rounding. */
+    private static final double FLAT = 1e-9;
+
     private static final int PRICED_AT_ONCE = 400;
     private static final int ROUNDS_MOST = 1_000;
 
@@ -26,6 +31,9 @@ final class Proof {
     private static final double GAIN_FIRST = 1e-3;
 
     private static final double GAIN_LAST = 2e-4;
+
+    /** So many cuts are too many. */
+    private static final int CUTS_MANY = 600;
 
     /** Fewer broken rows than this leave time to look for rounded ones. */
     private static final int FEW = 5;
@@ -41,9 +49,9 @@ final class Proof {
     private final Separation separation;
     private final Effort effort;
     private final Incumbent incumbent;
-    private final Master root;
-    private final com.google.ortools.linearsolver.MPConstraint cables;
-    private final com.google.ortools.linearsolver.MPConstraint boards;
+    private Master root;
+    private MPConstraint cables;
+    private MPConstraint boards;
 
     /**
      * @param incumbent the best plan known, by which cases are closed, and to which better ones go
@@ -109,6 +117,21 @@ final class Proof {
         }
     }
 
+    /** The same relaxation with only those cuts that bind: the others make each solution slower. */
+    private void slim() {
+        if (root.cuts() < CUTS_MANY) {
+            return;
+        }
+        Master slimmer = new Master(site, items, strands, false, effort::stopped);
+        Rows.of(site, items).forEach(slimmer::addRow);
+        cables = slimmer.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
+        boards = slimmer.addRow(Rows.boards(-1, 0, Integer.MAX_VALUE));
+        root.bindingCuts().forEach(slimmer::addRow);
+        root.arcs().forEach(arc -> slimmer.addArc(arc[0], arc[1]));
+        root.columns().forEach(slimmer::addColumn);
+        root = slimmer;
+    }
+
     private static double least(List<Case> cases) {
         return cases.stream().mapToDouble(Case::bound).min().orElse(Double.POSITIVE_INFINITY);
     }
@@ -157,53 +180,45 @@ final class Proof {
     }
 
     /**
-     * Every number of cables and boards that could still beat the incumbent. As a function of the two the relaxation's
-     * value is convex, so beyond a number that closes, away from the least, all close. False where this was cut short.
+     * Every number of cables and boards that could still beat the incumbent; false where the list was cut short. Numbers
+     * are tried from the relaxation's own outwards. The dual of a number's row is a subgradient of the relaxation's
+     * value, which is convex in the number: where a number closes and the value does not fall beyond it, all beyond close.
      */
     private boolean cases(double all, List<Case> open) {
-        if (effort.stopped()) {
-            return false;
-        }
-        double middle = root.cables();
         int least = separation.cablesAtLeast();
-        for (int u = (int) Math.floor(middle + 1e-6); u >= least; u--) {
-            if (!withCables(u, all, open)) {
-                break;
-            }
-        }
-        for (int u = Math.max(least, (int) Math.floor(middle + 1e-6) + 1); u <= site.jacks(); u++) {
-            if (!withCables(u, all, open)) {
-                break;
-            }
-        }
+        int middle = Math.max(least, (int) Math.floor(root.cables() + 1e-6));
+        for (int u = middle; u >= least && !effort.stopped() && withCables(u, -1, all, open); u--) {}
+        for (int u = middle + 1; u <= site.jacks() && !effort.stopped() && withCables(u, 1, all, open); u++) {}
         cables.setBounds(0, Double.POSITIVE_INFINITY);
         return !effort.stopped();
     }
 
-    /** False where no plan with so many cables, nor any farther from the least, beats the incumbent. */
-    private boolean withCables(int u, double floor, List<Case> open) {
+    /** False where no plan with so many cables, nor with any number beyond, beats the incumbent. */
+    private boolean withCables(int u, int direction, double floor, List<Case> open) {
+        slim();
         cables.setBounds(u, u);
         boards.setBounds(0, Double.POSITIVE_INFINITY);
         double any = Math.max(floor, tighten(GAIN_FIRST));
         if (closes(any)) {
-            return false;
+            return !Double.isInfinite(any) && direction * cables.dualValue() < -FLAT;
         }
         int middle = (int) Math.floor(root.boards() + 1e-6);
-        for (int k = middle; k >= 1 && withBoards(u, k, any, open); k--) {}
-        for (int k = middle + 1; k <= site.strings.length && withBoards(u, k, any, open); k++) {}
+        for (int k = middle; k >= 1 && withBoards(u, k, -1, any, open); k--) {}
+        for (int k = middle + 1; k <= site.strings.length && withBoards(u, k, 1, any, open); k++) {}
         boards.setBounds(0, Double.POSITIVE_INFINITY);
         return true;
     }
 
-    private boolean withBoards(int u, int k, double floor, List<Case> open) {
+    private boolean withBoards(int u, int k, int direction, double floor, List<Case> open) {
         if (effort.stopped()) {
-            open.add(new Case(u, k, floor));
             return false;
         }
+        slim();
+        cables.setBounds(u, u);
         boards.setBounds(k, k);
         double bound = Math.max(floor, tighten(GAIN_LAST));
         if (closes(bound)) {
-            return false;
+            return !Double.isInfinite(bound) && direction * boards.dualValue() < -FLAT;
         }
         open.add(new Case(u, k, bound));
         return true;
