@@ -40,7 +40,7 @@ final class BoardShape extends Struct<BoardModel> {
     @Override
     protected void check(Values values, Problems problems) {
         Drives what = values.find(drives);
-        if (what == null || (values.given(drives) && values.failed())) {
+        if (what == null || values.wrong(drives)) {
             return;
         }
         need(what, Drives.PIXELS, ports, true, values, problems);

@@ -43,6 +43,11 @@ record Items<T>(Shape<T> element, int least, @Nullable String unique, String thi
         return values;
     }
 
+    /** Whether no element of a list was left out for its problems. */
+    static boolean whole(Place place, List<?> read) {
+        return place.node() instanceof Node.Items items && items.nodes().size() == read.size();
+    }
+
     private static void refuseTwin(Place at, String key, Map<String, Node> seen, Problems problems) {
         if (!(at.node() instanceof Node.Fields fields)) {
             return;

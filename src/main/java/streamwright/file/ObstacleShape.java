@@ -26,10 +26,7 @@ final class ObstacleShape extends Struct<Obstacle> {
     protected void check(Values values, Problems problems) {
         List<Point> points = values.find(ring);
         Place place = values.place(ring);
-        boolean whole = points != null
-                && place.node() instanceof Node.Items items
-                && items.nodes().size() == points.size();
-        if (points == null || !whole) {
+        if (points == null || !Items.whole(place, points)) {
             return;
         }
         List<Point> corners = corners(points);

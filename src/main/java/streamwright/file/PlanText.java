@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import streamwright.plan.Change;
 import streamwright.plan.Plan;
+import streamwright.plan.Reason;
 import streamwright.yard.Point;
 
 /**
@@ -72,12 +73,15 @@ final class PlanText {
     private static Map<String, @Nullable Object> object(Record part) {
         // null says of a change that there was, or will be, nothing
         boolean nulls = part instanceof Change;
+        // where there is no way at all its length has no end, which JSON cannot say
+        boolean figures = part instanceof Reason.Broken || part instanceof Reason.Because;
         Map<String, @Nullable Object> fields = new LinkedHashMap<>();
         for (RecordComponent component : part.getClass().getRecordComponents()) {
             String name = component.getName();
             Object value = value(component, part);
+            boolean endless = figures && value instanceof Double figure && !Double.isFinite(figure);
             boolean empty = value instanceof List<?> list && list.isEmpty() && ONLY_WHERE_FULL.contains(name);
-            if (!empty && (value != null || nulls)) {
+            if (!empty && !endless && (value != null || nulls)) {
                 fields.put(name, tree(value));
             }
         }

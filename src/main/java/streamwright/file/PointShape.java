@@ -19,7 +19,7 @@ record PointShape() implements Shape<Point> {
             return null;
         }
         List<Double> numbers = Items.of(COORDINATE, 2, "numbers").read(place, problems);
-        if (numbers == null || numbers.size() < items.nodes().size()) {
+        if (numbers == null || !Items.whole(place, numbers)) {
             return null;
         }
         return new Point(numbers.get(0), numbers.get(1), numbers.size() == 3 ? numbers.get(2) : 0);

@@ -87,8 +87,10 @@ final class ReasonShape extends Struct<Reason> {
 
     private static final class BrokenShape extends Struct<Broken> {
         private final Field<String> rule = required("rule", RuleName.SHAPE, "the rule");
-        private final Field<Double> figure = required("figure", Numbers.REAL, "the figure that breaks it");
-        private final Field<Double> limit = required("limit", Numbers.REAL, "the limit that it breaks");
+        private final Field<Double> figure =
+                optional("figure", Numbers.REAL, "the figure that breaks it; none where it has no end");
+        private final Field<Double> limit =
+                optional("limit", Numbers.REAL, "the limit that it breaks; none where it has no end");
 
         BrokenShape() {
             super("a broken rule");
@@ -96,7 +98,10 @@ final class ReasonShape extends Struct<Reason> {
 
         @Override
         protected Broken build(Values values) {
-            return new Broken(values.get(rule), values.get(figure), values.get(limit));
+            return new Broken(
+                    values.get(rule),
+                    values.get(figure, Double.POSITIVE_INFINITY),
+                    values.get(limit, Double.POSITIVE_INFINITY));
         }
     }
 

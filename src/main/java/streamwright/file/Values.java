@@ -30,6 +30,11 @@ final class Values {
         return failed;
     }
 
+    /** Whether the file gives the field, but wrongly. */
+    boolean wrong(Struct.Field<?> field) {
+        return given(field) && !read.containsKey(field.name());
+    }
+
     /** Where the object stands. */
     Place place() {
         return place;

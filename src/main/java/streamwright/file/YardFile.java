@@ -25,7 +25,9 @@ public final class YardFile {
      */
     public static Read<Yard> read(Path path, Point controllerAt) {
         Problems problems = new Problems();
-        Place root = Tree.ends(path, ".csv") ? aroundPropList(path, controllerAt) : Tree.of(path, problems);
+        Place root = Tree.ends(path, ".csv") || Tree.ends(path, ".tsv")
+                ? aroundPropList(path, controllerAt)
+                : Tree.of(path, problems);
         return problems.outcome(root == null ? null : yard(path, root, problems));
     }
 

@@ -86,7 +86,9 @@ final class YardShape extends Referring<Yard> {
         Copies copies = new Copies(byId, list.ids());
         list.drafts().forEach(prop -> copies.check(prop, problems));
         List<Controller> onSite = values.find(controllers);
-        if (values.find(channels) == Channels.KEEP && onSite != null) {
+        if (values.find(channels) == Channels.KEEP
+                && onSite != null
+                && Items.whole(values.place(controllers), onSite)) {
             new KeptChannels(byId, onSite.stream().map(Controller::id).toList()).check(problems);
         }
         new Doubts(problems, new Blocked(values.get(obstacles, List.of())))

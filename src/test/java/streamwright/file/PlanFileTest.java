@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import streamwright.plan.Plan;
+import streamwright.plan.Reason;
 import streamwright.plan.Status;
 import streamwright.plan.Totals;
 
@@ -85,6 +86,22 @@ class PlanFileTest {
         assertThatThrownBy(() -> PlanFile.text(plan(Double.NaN, 0)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("NaN");
+    }
+
+    /** An alternative to which no way leads breaks its rule by a length without end. */
+    @Test
+    void endlessFigureOfAReasonIsLeftOutAndComesBack() throws IOException {
+        Reason.Broken endless = new Reason.Broken("hop-length", Double.POSITIVE_INFINITY, 60);
+        Reason reason = new Reason(
+                Reason.About.board("B1"),
+                "the porch",
+                List.of(Reason.Because.cost(5)),
+                List.of(new Reason.Instead("the islet", null, endless)),
+                "B1 hangs on the porch.");
+        Plan plan = read(LEAST).withReasons(List.of(reason));
+        String text = PlanFile.text(plan);
+        assertThat(text).contains("\"breaks\": {\"rule\": \"hop-length\", \"limit\": 60}");
+        assertThat(read(text)).isEqualTo(plan);
     }
 
     @Test
