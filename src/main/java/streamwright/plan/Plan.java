@@ -41,7 +41,7 @@ public record Plan(
     /** The same plan with what is proved of it: optimal where bound and cost agree to the cent. */
     public Plan proved(double newBound, double newSeconds, long newSeed) {
         double held = Math.min(newBound, cost);
-        Status proof = cost - held < 0.005 ? Status.OPTIMAL : Status.FEASIBLE;
+        Status proof = Math.round(100 * cost) == Math.round(100 * held) ? Status.OPTIMAL : Status.FEASIBLE;
         double open = cost > 0 ? (cost - held) / cost : 0;
         return new Plan(
                 format,

@@ -429,9 +429,24 @@ final class Draft {
                 && channelsTake(cable.controller, more * (long) site.kinds[kind].channels());
     }
 
+    /** The same for a chain that comes anew: on a board without an address every port starts at pixel 1. */
+    boolean streamBegins(Cable cable, int stream, int model, int kind, int more) {
+        return (site.model(model).addressed() || cable.chains[stream] == 0) && streamTakes(cable, stream, kind, more);
+    }
+
     /** Whether a controller has so many channels more to give. */
     boolean channelsTake(int controller, long more) {
         return channels[controller] + more <= site.channelsMost[controller];
+    }
+
+    /** Whether every controller has the channels that its streams take. */
+    boolean channelsHold() {
+        for (int c = 0; c < channels.length; c++) {
+            if (!channelsTake(c, 0)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private long channels(Chain chain) {

@@ -133,7 +133,7 @@ final class FirstFit {
                 boolean emptier = bestPort < 0 || board.cable.load[s] < board.cable.load[bestStream];
                 if (emptier
                         && site.hears(board.model, p, s)
-                        && draft.streamTakes(board.cable, s, site.kind[string], alone.pixels())) {
+                        && draft.streamBegins(board.cable, s, board.model, site.kind[string], alone.pixels())) {
                     bestPort = p;
                     bestStream = s;
                 }

@@ -159,7 +159,8 @@ final class Insertion {
             int first = hears == BoardModel.ANY ? 0 : hears - 1;
             int last = hears == BoardModel.ANY ? onto.cable.load.length - 1 : hears - 1;
             for (int s = first; s <= last && s < onto.cable.load.length; s++) {
-                if (onto.cable.load[s] < room && draft.streamTakes(onto.cable, s, site.kind[string], alone.pixels())) {
+                if (onto.cable.load[s] < room
+                        && draft.streamBegins(onto.cable, s, onto.model, site.kind[string], alone.pixels())) {
                     bestPort = p;
                     bestStream = s;
                     room = onto.cable.load[s];
@@ -186,7 +187,9 @@ final class Insertion {
                 continue;
             }
             int heard = onto.stream[p];
-            boolean fits = draft.streamTakes(onto.cable, freeStream, site.kind[there.head()], there.pixels())
+            long channels = alone.pixels() * (long) site.kinds[site.kind[string]].channels();
+            boolean fits = draft.channelsTake(onto.cable.controller, channels)
+                    && draft.streamBegins(onto.cable, freeStream, onto.model, site.kind[there.head()], there.pixels())
                     && draft.streamTakes(onto.cable, heard, site.kind[string], alone.pixels() - there.pixels());
             if (fits) {
                 take(alone.cost(), alone.cost(), onto, p, heard, alone);

@@ -67,7 +67,7 @@ final class Obstructions {
     }
 
     private void lead(int string) {
-        if (site.leads[string].length > 0) {
+        if (site.leads[string].length > 0 || site.before[string].length > 0) {
             return;
         }
         double nearest = Double.POSITIVE_INFINITY;

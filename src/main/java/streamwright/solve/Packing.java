@@ -77,7 +77,9 @@ final class Packing {
                 int port = freePort(board, s);
                 // an empty board first: every board must carry something
                 int full = cable.load[s] + (board.used == 0 ? 0 : 1 << 24);
-                if (port >= 0 && full < room && draft.streamTakes(cable, s, site.kind[chain.head()], chain.pixels())) {
+                if (port >= 0
+                        && full < room
+                        && draft.streamBegins(cable, s, board.model, site.kind[chain.head()], chain.pixels())) {
                     best = board;
                     bestPort = port;
                     bestStream = s;
@@ -185,10 +187,11 @@ final class Packing {
                 }
                 // ports that can be set to any stream are limited by the board's sum
                 int stream = s;
+                long begins = site.model(board.model).addressed() ? Long.MAX_VALUE : 1;
                 long fixed = site.model(board.model).ports().stream()
                         .filter(heard -> heard == BoardModel.ANY || heard == stream + 1)
                         .count();
-                model.addLessOrEqual(LinearExpr.sum(onStream.toArray(BoolVar[]::new)), fixed);
+                model.addLessOrEqual(LinearExpr.sum(onStream.toArray(BoolVar[]::new)), Math.min(fixed, begins));
             }
             model.addLessOrEqual(LinearExpr.sum(onBoard.toArray(BoolVar[]::new)), board.ports.length);
         }

@@ -170,7 +170,7 @@ public final class Planner {
         Search search = searches.get(w);
         int level = effort.level();
         if (level > 0) {
-            long steps = 40_000L * level;
+            long steps = 900L * site.strings.length * level;
             search.anneal(step -> step / (double) steps, HOT, COLD, effort::stopped);
         } else {
             double seconds = effort.secondsLeft() * share;

@@ -32,6 +32,9 @@ final class Proof {
 
     private static final double GAIN_LAST = 2e-4;
 
+    /** Whole solutions of one case that may turn out to be no plan before it is left open. */
+    private static final int WHOLE_ROUNDS_MOST = 60;
+
     /** So many cuts are too many. */
     private static final int CUTS_MANY = 600;
 
@@ -254,7 +257,7 @@ final class Proof {
         Separation cuts = new Separation(site, items);
         double bound = one.bound;
         boolean measured = false;
-        while (!effort.stopped()) {
+        for (int round = 0; round < WHOLE_ROUNDS_MOST && !effort.stopped(); round++) {
             Master.Ending ending = whole.solveWhole(cutoff - SAME, effort.secondsLeft(), effort.nodes());
             bound = Math.max(bound, Math.min(whole.value, cutoff));
             if (ending == Master.Ending.NONE) {

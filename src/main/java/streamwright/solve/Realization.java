@@ -59,7 +59,7 @@ final class Realization {
                 return new Result.Unknown();
             }
         }
-        return draft.complete() ? new Result.Plan(Snapshot.of(draft)) : new Result.Unknown();
+        return draft.complete() && draft.channelsHold() ? new Result.Plan(Snapshot.of(draft)) : new Result.Unknown();
     }
 
     private boolean trunks() {
@@ -90,8 +90,11 @@ final class Realization {
     private boolean hang(Cable cable, int spot) {
         for (int m = 0; m < site.offers.length; m++) {
             for (int i = 0; i < Math.rint(master.boardValue[spot][m]); i++) {
-                if (cable.size == cable.boards.length
-                        || (cable.size > 0 && site.idsMatter && !Ids.enough(site, cable, m))) {
+                boolean told = cable.size == 0
+                        || (site.model(m).addressed()
+                                && site.model(cable.boards[0].model).addressed()
+                                && (!site.idsMatter || Ids.enough(site, cable, m)));
+                if (cable.size == cable.boards.length || !told) {
                     return false;
                 }
                 draft.hang(cable, cable.size, spot, m);

@@ -91,7 +91,8 @@ final class Search {
             if (draft.cost() < bar + band) {
                 polish.changed();
             }
-            if (draft.cost() < bar) {
+            // a board taken down joins two hops into one, which may be too long
+            if (draft.cost() < bar && draft.changed().stream().allMatch(draft::lengthsHold)) {
                 current = draft.cost();
                 if (current < best.cost() - WORTH) {
                     best = Snapshot.of(draft);
