@@ -11,9 +11,15 @@ final class ReasonText {
     static String of(Reason reason) {
         StringBuilder text = new StringBuilder(reason.text());
         for (Instead instead : reason.instead()) {
-            text.append("\n    instead: ").append(instead.what()).append(" - ").append(price(instead));
+            text.append("\n    instead: ").append(what(instead)).append(" - ").append(price(instead));
         }
         return text.toString();
+    }
+
+    /** Without the comma that the words end with where a sentence goes on. */
+    private static String what(Instead instead) {
+        String what = instead.what();
+        return what.endsWith(",") ? what.substring(0, what.length() - 1) : what;
     }
 
     private static String price(Instead instead) {
@@ -25,6 +31,9 @@ final class ReasonText {
         Double cost = instead.extraCost();
         if (cost == null) {
             return "not priced";
+        }
+        if (Math.abs(cost) < 0.005) {
+            return "costs the same";
         }
         return cost < 0 ? "would save " + Figures.money(-cost) : "costs " + Figures.money(cost) + " more";
     }
