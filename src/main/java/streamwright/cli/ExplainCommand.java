@@ -55,9 +55,10 @@ final class ExplainCommand implements Callable<Integer> {
         Yard yard = source.read(console);
         Plan plan = Inputs.plan(planPath, console);
         Predicate<About> asked = what == null ? about -> true : Subject.of(what, yard, plan);
-        List<Reason> given = plan.reasons().isEmpty() ? Reasons.of(yard, GroundPaths.of(yard), plan) : plan.reasons();
-        List<Reason> reasons =
-                given.stream().filter(reason -> asked.test(reason.about())).toList();
+        List<Reason> reasons = reasons(plan.reasons(), asked);
+        if (reasons.isEmpty() || reasons.stream().anyMatch(ExplainCommand::unfinished)) {
+            reasons = reasons(Reasons.of(yard, GroundPaths.of(yard), plan), asked);
+        }
         if (json) {
             console.out().println(Json.text(reasons));
             return Exit.DONE;
@@ -70,5 +71,14 @@ final class ExplainCommand implements Callable<Integer> {
         }
         reasons.forEach(reason -> console.out().println(ReasonText.of(reason)));
         return Exit.DONE;
+    }
+
+    private static List<Reason> reasons(List<Reason> all, Predicate<About> asked) {
+        return all.stream().filter(reason -> asked.test(reason.about())).toList();
+    }
+
+    /** The plan was made in haste, without a look at what else could have been chosen. */
+    private static boolean unfinished(Reason reason) {
+        return reason.instead().isEmpty();
     }
 }

@@ -2,6 +2,8 @@ package streamwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -78,13 +80,28 @@ class ExplainCommandTest {
         assertThat(ran.err()).contains("'" + typed + "'", "Did you mean '" + meant + "'?");
     }
 
+    /** The plan's file says nothing of lantern. */
     @Test
-    void whatHasNoReasonIsSaidToHaveNone() {
+    void aReasonThatThePlanLacksIsMadeAnew() {
         Ran ran = explain("lantern");
         assertThat(ran.status()).isZero();
+        assertThat(ran.out()).contains("lantern hangs on port 2 of board B2", "\n    instead: ");
+        assertThat(ran.err()).isEmpty();
+    }
+
+    @Test
+    void whatThePlanDoesNotHaveHasNoReason() throws IOException {
+        Path yard = folder.resolve("yard.yaml");
+        Files.writeString(
+                yard,
+                Files.readString(ShortLane.YARD)
+                        + "  - {id: bush, pixel: ws2811, pixels: 10, feed: [1, 1], follow: none}\n");
+        Ran ran = Ran.of("explain", yard.toString(), plan, "bush");
+        assertThat(ran.status()).isZero();
         assertThat(ran.out()).isEmpty();
-        assertThat(ran.err()).contains("no reason for lantern");
-        assertThat(explain("lantern", "--quiet").err()).isEmpty();
+        assertThat(ran.err()).contains("no reason for bush");
+        assertThat(Ran.of("explain", yard.toString(), plan, "bush", "--quiet").err())
+                .isEmpty();
     }
 
     @Test

@@ -90,7 +90,7 @@ final class ShortLane {
                     About.cable("shed", 1),
                     "one cable",
                     List.of(Because.rule(Rule.FUSE, 2.2, 4)),
-                    List.of(),
+                    List.of(new Instead("two cables", 12.0, null)),
                     "One cable carries both boards."));
 
     /** The plan as a file in a folder. */
