@@ -26,7 +26,9 @@ record Destination(@Nullable Path file) {
             throw new Wrong(
                     "There is no folder " + folder + " to write " + file.getFileName() + " into; make it first.");
         }
-        if (!Files.isWritable(folder) || (Files.exists(file) && !Files.isWritable(file))) {
+        // a terminal or a pipe is written into; a file is replaced, which is the folder's to allow
+        boolean replaced = !Files.exists(file) || Files.isRegularFile(file);
+        if ((replaced && !Files.isWritable(folder)) || (Files.exists(file) && !Files.isWritable(file))) {
             throw new Wrong(file + " cannot be written; name another file or folder after -o.");
         }
         if (same(file, input)) {

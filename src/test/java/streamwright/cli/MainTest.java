@@ -91,4 +91,32 @@ class MainTest {
         assertThat(status).isEqualTo(2);
         assertThat(err.toString()).contains("could not be written");
     }
+
+    /** The virtual machine's own status for an uncaught error is 1, which would say "cannot be laid out". */
+    @Test
+    void aFaultOfTheProgramIsNotTheYards() {
+        Writer faulty = new Writer() {
+            @Override
+            public void write(char[] text, int from, int length) {
+                throw new StackOverflowError("made for this test");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        StringWriter err = new StringWriter();
+        int status = Main.run(new PrintWriter(faulty), new PrintWriter(err, true), "limits");
+        assertThat(status).isEqualTo(3);
+        assertThat(err.toString()).contains("a fault of streamwright, not of your files", "made for this test");
+    }
+
+    @Test
+    void completionKnowsEveryCommandAndOption() {
+        Ran ran = Ran.of("completion");
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out()).contains("complete -F", "streamwright", "--frame-rate", "--effort", "explain");
+    }
 }
