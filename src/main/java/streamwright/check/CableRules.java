@@ -99,7 +99,7 @@ final class CableRules {
 
     private void unaddressed(SeenCable cable) {
         int boards = cable.boards().size();
-        for (SeenBoard board : cable.boards().stream().flatMap(Optional::stream).toList()) {
+        for (SeenBoard board : distinct(cable)) {
             BoardModel model = board.model();
             if (boards > 1 && model != null && !model.addressed()) {
                 String text = "has no address and must be alone on its cable, but " + cable.label() + " has " + boards
@@ -110,15 +110,18 @@ final class CableRules {
     }
 
     private void terminators(SeenCable cable) {
-        int last = cable.boards().size() - 1;
-        for (int i = 0; i <= last; i++) {
-            SeenBoard board = cable.boards().get(i).orElse(null);
-            if (board != null && board.board().terminator() != (i == last)) {
-                String text = i == last
+        for (SeenBoard board : distinct(cable)) {
+            boolean last = cable.cable().boards().get(cable.boards().size() - 1).equals(board.label());
+            if (board.board().terminator() != last) {
+                String text = last
                         ? "the last board of " + cable.label() + ", but its terminator is off"
                         : "not the last board of " + cable.label() + ", but its terminator is on";
-                faults.add(Rule.TERMINATOR_LAST, board.label(), i == last ? 0 : 1, i == last ? 1 : 0, text);
+                faults.add(Rule.TERMINATOR_LAST, board.label(), last ? 0 : 1, last ? 1 : 0, text);
             }
         }
+    }
+
+    private static List<SeenBoard> distinct(SeenCable cable) {
+        return cable.boards().stream().flatMap(Optional::stream).distinct().toList();
     }
 }

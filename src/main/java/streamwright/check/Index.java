@@ -60,6 +60,13 @@ final class Index {
         return prop.strings().get(key.number() - 1);
     }
 
+    /** As people call it, where the yard has it. */
+    String label(StringKey key) {
+        Prop prop = props.get(key.prop());
+        PixelString string = string(key);
+        return prop == null || string == null ? key.prop() + " " + key.number() : string.label(prop.several());
+    }
+
     /** Channel of a string's first pixel in a show that keeps its channels. */
     OptionalLong kept(StringKey key) {
         Long channel = keptChannels.get(key);

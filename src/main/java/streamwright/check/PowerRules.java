@@ -48,7 +48,8 @@ final class PowerRules {
             }
         }
         for (Injection injection : port.fed().misplaced()) {
-            String about = port.label() + " injection at " + injection.prop() + " " + injection.string() + " pixel "
+            String about = port.label() + " injection at "
+                    + survey.index.label(new StringKey(injection.prop(), injection.string())) + " pixel "
                     + injection.pixel();
             faults.add(Rule.FUSE, about, 1, 0, "feeds nothing that is not fed already, or leaves the port no stretch");
         }

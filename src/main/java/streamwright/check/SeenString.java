@@ -9,19 +9,21 @@ import streamwright.yard.Prop;
 /**
  * A string on a port.
  *
+ * @param label as people call it
  * @param prop null where the yard has none of that name
  * @param string null where the prop has none of that number
  * @param lead whether its wire is a lead, not a jumper
  * @param way length of that wire, not a number where it cannot be known
  */
 record SeenString(
-        StringUse use, @Nullable Prop prop, @Nullable PixelString string, boolean lead, double way) {
+        String label,
+        StringUse use,
+        @Nullable Prop prop,
+        @Nullable PixelString string,
+        boolean lead,
+        double way) {
     StringKey key() {
         return new StringKey(use.prop(), use.string());
-    }
-
-    String label() {
-        return string != null && prop != null ? string.label(prop.several()) : use.prop() + " " + use.string();
     }
 
     @Nullable

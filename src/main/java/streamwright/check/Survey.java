@@ -80,9 +80,11 @@ final class Survey {
         List<SeenString> strings = new ArrayList<>();
         Point end = board.at();
         for (StringUse on : use.strings()) {
-            PixelString string = index.string(new StringKey(on.prop(), on.string()));
+            StringKey key = new StringKey(on.prop(), on.string());
+            PixelString string = index.string(key);
             double way = string == null || end == null ? Double.NaN : lengths.lead(end, string.feed());
-            strings.add(new SeenString(on, index.props.get(on.prop()), string, strings.isEmpty(), way));
+            strings.add(
+                    new SeenString(index.label(key), on, index.props.get(on.prop()), string, strings.isEmpty(), way));
             end = string == null ? null : string.tail();
         }
         return new SeenPort(label, use, List.copyOf(strings), power.fed(label, board.at(), strings, use.injections()));

@@ -31,6 +31,25 @@ class BreakTest {
     }
 
     @Test
+    void tellsOfEveryCableOfAnUnknownController() {
+        List<Finding> found =
+                Lane.scene().yard("controllers.0.id", "cellar").audit().list();
+        assertThat(found).extracting(Finding::rule).containsOnly(Rule.JACK_ONCE);
+        assertThat(found).extracting(Finding::about).containsExactly("shed jack 1", "shed jack 2", "shed jack 3");
+    }
+
+    @Test
+    void tellsOfAllThatIsWrongInOneRun() {
+        Scene scene = Lane.scene()
+                .plan("boards.0.terminator", true)
+                .plan("boards.0.switches", "0000")
+                .plan("totals.nulls", 7)
+                .yard("rules.hopMost", 9.0);
+        assertThat(scene.audit().rules())
+                .containsExactlyInAnyOrder(Rule.TERMINATOR_LAST, Rule.ID_SWITCHES, Rule.TOTALS, Rule.HOP_LENGTH);
+    }
+
+    @Test
     void everyRuleIsBroken() {
         Set<Rule> broken = EnumSet.noneOf(Rule.class);
         wrongs().forEach(wrong -> broken.add(wrong.rule()));

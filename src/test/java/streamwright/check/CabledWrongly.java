@@ -19,6 +19,11 @@ final class CabledWrongly {
                 new Wrong(Rule.JACK_ONCE, "shed jack 3", LANE.yard("controllers.0.model.jacks", 2)),
                 new Wrong(
                         Rule.JACK_ONCE,
+                        "B2",
+                        LANE.planList("cables.0.boards", Scene.with("B2")).restated()),
+                new Wrong(Rule.JACK_ONCE, "shed jack 3", twoCablesInOneJack()),
+                new Wrong(
+                        Rule.JACK_ONCE,
                         "B3",
                         LANE.planList("cables", Scene.without(1)).restated()),
                 new Wrong(
@@ -64,6 +69,15 @@ final class CabledWrongly {
                 new Wrong(Rule.LENGTH, "B1 to B2", LANE.plan("cables.0.hops.1", 10.002)),
                 new Wrong(Rule.LENGTH, "shed jack 1", LANE.plan("cables.0.length", 20.002)),
                 new Wrong(Rule.LENGTH, "shed jack 1", LANE.planList("cables.0.hops", Scene.without(1))));
+    }
+
+    /** B4 on one, B5 and B6 on the other. */
+    private static Scene twoCablesInOneJack() {
+        Cable second = new Cable("shed", 3, 0, List.of("B5", "B6"), List.of(), List.of());
+        return LANE.plan("cables.2.boards", List.of("B4"))
+                .plan("boards.3.terminator", true)
+                .planList("cables", Scene.with(second))
+                .restated();
     }
 
     private static Obstacle square(double x, double y, double half) {

@@ -23,17 +23,23 @@ final class Edit {
 
     /** Puts one value for another wherever it stands. */
     static <R> R replace(R root, Object old, Object value) {
-        return cast(replaced(root, old, value));
+        return each(root, part -> old.equals(part) ? value : part);
     }
 
-    private static @Nullable Object replaced(@Nullable Object at, Object old, Object value) {
-        if (old.equals(at)) {
-            return value;
+    /** Changes every value, from the outside in; what is changed is not looked into again. */
+    static <R> R each(R root, Change change) {
+        return cast(changedEach(root, change));
+    }
+
+    private static @Nullable Object changedEach(@Nullable Object at, Change change) {
+        Object changed = change.of(at);
+        if (changed != at) {
+            return changed;
         }
         if (at instanceof List<?> list) {
-            return list.stream().map(item -> replaced(item, old, value)).toList();
+            return list.stream().map(item -> changedEach(item, change)).toList();
         }
-        return at instanceof Record record ? copy(record, (name, part) -> replaced(part, old, value)) : at;
+        return at instanceof Record record ? copy(record, (name, part) -> changedEach(part, change)) : at;
     }
 
     static <R> R change(R root, String path, Change change) {

@@ -3,7 +3,9 @@ package streamwright.check;
 import java.util.List;
 import streamwright.plan.Injection;
 import streamwright.plan.Rule;
+import streamwright.plan.Supply;
 import streamwright.yard.PixelKind;
+import streamwright.yard.Point;
 
 /** Amps, volts, sums and cost. */
 final class PoweredWrongly {
@@ -18,13 +20,20 @@ final class PoweredWrongly {
                 // 80 % of 2.4 A for the 2 A of the arch
                 new Wrong(Rule.FUSE, "B1 port 1", LANE.yard("boards.0.model.fuse", 2.4)),
                 new Wrong(Rule.FUSE, "B1 port 4", LANE.plan("boards.0.ports.1.amps", 0.61)),
-                new Wrong(Rule.FUSE, "B2 port 1 injection at hedge 1 pixel 31", injectedAt("hedge", 31)),
-                new Wrong(Rule.FUSE, "B2 port 1 injection at bush 1 pixel 1", injectedAt("bush", 1)),
-                new Wrong(Rule.FUSE, "B2 port 1 injection at heart 1 pixel 7", injectedAt("heart", 7)),
+                new Wrong(Rule.FUSE, "B2 port 1 injection at hedge pixel 31", injectedAt("hedge", 31)),
+                new Wrong(Rule.FUSE, "B2 port 1 injection at bush pixel 1", injectedAt("bush", 1)),
+                new Wrong(Rule.FUSE, "B2 port 1 injection at heart pixel 7", injectedAt("heart", 7)),
                 new Wrong(
                         Rule.FUSE,
-                        "B2 port 1 injection at hedge 1 pixel 11",
+                        "B2 port 1 injection at hedge pixel 11",
                         LANE.planList("boards.1.ports.0.injections", Scene.with(new Injection("hedge", 1, 11)))
+                                .restated()),
+                // 60 pixels behind the injection draw 1.2 A, by 80 % of 1.2 A
+                new Wrong(
+                        Rule.FUSE,
+                        "B2 port 1 injection at bush pixel 11",
+                        LANE.plan("boards.1.ports.0.injections", List.of(new Injection("bush", 1, 11)))
+                                .yard("boards.1.model.fuse", 1.2)
                                 .restated()),
                 new Wrong(Rule.VOLTS, "B1 port 1", LANE.swap(Lane.RGB, hungry)),
                 new Wrong(Rule.BOARD_VOLTS, "B1", LANE.swap(Lane.RGBW, high)),
@@ -37,6 +46,12 @@ final class PoweredWrongly {
                 new Wrong(Rule.SPOT_AMPS, "supply of B3", LANE.plan("supplies.2.amps", 1.3)),
                 new Wrong(Rule.SPOT_AMPS, "supply of B4", LANE.plan("supplies.3.watts", 7)),
                 new Wrong(Rule.SPOT_AMPS, "B3", LANE.planList("supplies", Scene.without(2))),
+                new Wrong(
+                        Rule.SPOT_AMPS,
+                        "supply of no board",
+                        LANE.planList(
+                                "supplies", Scene.with(new Supply(new Point(0, 30), "barn", 12, 0, 0, List.of())))),
+                new Wrong(Rule.SPOT_AMPS, "supply of B3", LANE.plan("supplies.2.at", new Point(0, 31))),
                 new Wrong(Rule.TOTALS, "boards", LANE.plan("totals.boards", 5)),
                 new Wrong(Rule.TOTALS, "cables", LANE.plan("totals.cables", 4)),
                 new Wrong(Rule.TOTALS, "strings", LANE.plan("totals.strings", 9)),
