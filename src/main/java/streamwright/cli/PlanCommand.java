@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import streamwright.solve.Budget;
+import streamwright.solve.Planner;
 import streamwright.yard.Yard;
 
 /** Lays a yard out. */
@@ -70,7 +71,7 @@ final class PlanCommand implements Callable<Integer> {
         check();
         Destination destination = Destination.of(planPath, source.path());
         Yard yard = source.read(console);
-        return new Planning(yard, destination, console).run(this::budget);
+        return new Planning(Planner::plan, yard, destination, console).run(this::budget);
     }
 
     private Budget budget(BooleanSupplier interrupted) {

@@ -16,7 +16,6 @@ import streamwright.reason.Reasons;
 import streamwright.report.Cautions;
 import streamwright.solve.Budget;
 import streamwright.solve.Outcome;
-import streamwright.solve.Planner;
 import streamwright.yard.Yard;
 
 /** One run of the planner, watched, and ended by a proof, its budget or an interrupt; what it found is audited first. */
@@ -24,6 +23,7 @@ final class Planning implements Outcome.Progress {
     /** What the reasons may take beyond the time for planning. */
     private static final double REASONS_SECONDS = 2.5;
 
+    private final Engine engine;
     private final Yard yard;
     private final Ground ground;
     private final Destination destination;
@@ -37,7 +37,13 @@ final class Planning implements Outcome.Progress {
     private @Nullable Layout best;
     private @Nullable Integer status;
 
-    Planning(Yard yard, Destination destination, Console console) {
+    /** The planner, or what stands for it. */
+    interface Engine {
+        Outcome plan(Yard yard, Ground ground, Budget budget, Outcome.Progress progress);
+    }
+
+    Planning(Engine engine, Yard yard, Destination destination, Console console) {
+        this.engine = engine;
         this.yard = yard;
         this.destination = destination;
         this.console = console;
@@ -58,12 +64,33 @@ final class Planning implements Outcome.Progress {
             Budget spent = budget.apply(interrupted);
             seed = spent.seed();
             reasonsUntil = spent.effort() > 0 ? Double.POSITIVE_INFINITY : spent.seconds() + REASONS_SECONDS;
-            ended = end(Planner.plan(yard, ground, spent, this));
+            ended = end(planned(spent));
             return ended;
         } finally {
             closeLine();
             interrupt.end(ended);
         }
+    }
+
+    /** A fault while a plan is bettered or proved must not cost the user the plan that is there. */
+    private Outcome planned(Budget budget) {
+        try {
+            return engine.plan(yard, ground, budget, this);
+        } catch (RuntimeException | Error fault) {
+            Outcome.Found before = best();
+            if (before == null) {
+                throw fault;
+            }
+            closeLine();
+            Complaints.ofFault(fault, console.err());
+            console.err()
+                    .println("The best plan from before the fault holds all the same; it is audited like any other.");
+            return before;
+        }
+    }
+
+    private synchronized Outcome.@Nullable Found best() {
+        return best == null ? null : new Outcome.Found(best, Double.NaN, bound, Double.NaN, false);
     }
 
     @Override
@@ -81,7 +108,8 @@ final class Planning implements Outcome.Progress {
 
     /** The planner does not come back in time after an interrupt: what it told so far is all there is. */
     private synchronized int endWithBest() {
-        return end(best == null ? new Outcome.Stopped() : new Outcome.Found(best, Double.NaN, bound, Double.NaN, true));
+        Outcome.Found found = best();
+        return end(found == null ? new Outcome.Stopped() : found);
     }
 
     /** Ends once: the planner may still come back while its best is being written. */

@@ -13,13 +13,13 @@ public final class WholeFile {
 
     /** Writes UTF-8 text beside the file and then puts it in its place; an older file of that name is gone only then. */
     public static void write(Path path, String text) throws IOException {
-        // through a link, to what it stands for
-        Path target = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
-        if (Files.exists(target) && !Files.isRegularFile(target)) {
-            // a terminal or a pipe: nothing to keep whole
-            Files.writeString(target, text);
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            // a terminal or a pipe: nothing to keep whole, and no path of its own
+            Files.writeString(path, text);
             return;
         }
+        // through a link, to what it stands for
+        Path target = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
         long process = ProcessHandle.current().pid();
         Path beside = target.resolveSibling("." + target.getFileName() + "." + process + ".part");
         try {

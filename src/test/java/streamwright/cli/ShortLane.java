@@ -59,18 +59,22 @@ final class ShortLane {
     }
 
     static Plan plan(Yard yard) {
+        return Assembly.plan(yard, OPEN, layout(yard)).withReasons(REASONS);
+    }
+
+    static Layout layout(Yard yard) {
         BoardModel quad = yard.boards().get(0).model();
         List<PixelString> strings = yard.strings();
-        Layout layout = new Layout(List.of(new Run(
-                yard.controllers().get(0),
-                1,
-                List.of(
-                        new Hung(quad, Spot.unnamed(new Point(4, 0)), List.of(new Chain(1, 1, strings.subList(0, 2)))),
-                        new Hung(
-                                quad,
-                                Spot.unnamed(new Point(12, 3)),
-                                List.of(new Chain(2, 2, strings.subList(2, 3))))))));
-        return Assembly.plan(yard, OPEN, layout).withReasons(REASONS);
+        Hung first = new Hung(quad, Spot.unnamed(new Point(4, 0)), List.of(new Chain(1, 1, strings.subList(0, 2))));
+        Hung second = new Hung(quad, Spot.unnamed(new Point(12, 3)), List.of(new Chain(2, 2, strings.subList(2, 3))));
+        return new Layout(List.of(new Run(yard.controllers().get(0), 1, List.of(first, second))));
+    }
+
+    /** The same without its last board, and so without lantern. */
+    static Layout unfinished(Yard yard) {
+        Run run = layout(yard).cables().get(0);
+        return new Layout(
+                List.of(new Run(run.controller(), run.jack(), run.boards().subList(0, 1))));
     }
 
     private static final List<Reason> REASONS = List.of(
