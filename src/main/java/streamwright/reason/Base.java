@@ -31,6 +31,7 @@ final class Base {
     final Measures measures;
     final Settle settle;
     private final Ground ground;
+    private final Costing costing;
     private final double cost;
     private final Set<Broken> broken = new HashSet<>();
     private final Map<PixelString, Seat> seats = new HashMap<>();
@@ -44,6 +45,7 @@ final class Base {
         settle = new Settle(measures, layout);
         Findings findings = Audit.of(yard, Assembly.plan(yard, ground, layout));
         cost = findings.restated().cost();
+        costing = new Costing(yard, ground, layout, cost);
         findings.list().forEach(finding -> broken.add(Broken.of(finding)));
         for (int c = 0; c < layout.cables().size(); c++) {
             seat(c, layout.cables().get(c));
@@ -68,8 +70,13 @@ final class Base {
     }
 
     /** An alternative within the yard as it is. */
-    Outcome judge(String what, Layout changed) {
-        return judge(new Alternative(what, yard, changed));
+    Alternative alternative(String what, Layout changed) {
+        return costing.alternative(what, changed);
+    }
+
+    /** Whether the plan breaks no rule as it is. */
+    boolean clean() {
+        return broken.isEmpty();
     }
 
     Outcome judge(Alternative alternative) {

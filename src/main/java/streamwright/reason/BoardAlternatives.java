@@ -29,33 +29,33 @@ final class BoardAlternatives {
     }
 
     /** Empty where it is the only board. */
-    List<Outcome> down(Nearby.At at) {
+    List<Alternative> down(Nearby.At at) {
         if (nearby.boards().size() < 2) {
             return List.of();
         }
-        return List.of(base.judge("taking it down", takenDown.of(at)));
+        return List.of(base.alternative("taking it down", takenDown.of(at)));
     }
 
-    List<Outcome> places(Nearby.At at) {
-        List<Outcome> outcomes = new ArrayList<>();
+    List<Alternative> places(Nearby.At at) {
+        List<Alternative> alternatives = new ArrayList<>();
         for (Spot spot : nearby.placesBeside(at.hung().spot().at(), PLACES)) {
             Layout changed = Edits.board(
                     base.layout,
                     at.cable(),
                     at.board(),
                     hung -> new Layout.Hung(hung.name(), hung.boardId(), hung.model(), spot, hung.ports()));
-            outcomes.add(base.judge(nearby.name(spot), base.settle.all(changed)));
+            alternatives.add(base.alternative(nearby.name(spot), base.settle.all(changed)));
         }
-        return outcomes;
+        return alternatives;
     }
 
-    List<Outcome> models(Nearby.At at) {
+    List<Alternative> models(Nearby.At at) {
         return base.yard.boards().stream()
                 .map(BoardOffer::model)
                 .filter(model -> model.drives() == Drives.PIXELS
                         && !model.equals(at.hung().model()))
                 .limit(MODELS)
-                .map(model -> base.judge("a " + model.name() + " board", base.settle.all(modelled(at, model))))
+                .map(model -> base.alternative("a " + model.name() + " board", base.settle.all(modelled(at, model))))
                 .toList();
     }
 
@@ -84,8 +84,8 @@ final class BoardAlternatives {
     }
 
     /** The other positions on its cable, all else in its order. */
-    List<Outcome> positions(Nearby.At at) {
-        List<Outcome> outcomes = new ArrayList<>();
+    List<Alternative> positions(Nearby.At at) {
+        List<Alternative> alternatives = new ArrayList<>();
         for (int position = 0; position < at.run().boards().size(); position++) {
             if (position != at.board()) {
                 int to = position;
@@ -93,15 +93,15 @@ final class BoardAlternatives {
                         base.layout,
                         at.cable(),
                         boards -> Edits.inserted(Edits.removed(boards, at.board()), to, at.hung()));
-                outcomes.add(base.judge("place " + (position + 1) + " on its cable", changed));
+                alternatives.add(base.alternative("place " + (position + 1) + " on its cable", changed));
             }
         }
-        return outcomes;
+        return alternatives;
     }
 
     /** On the other cables that it lengthens least, and on a cable of its own. */
-    List<Outcome> cables(Nearby.At at) {
-        List<Outcome> outcomes = new ArrayList<>();
+    List<Alternative> cables(Nearby.At at) {
+        List<Alternative> alternatives = new ArrayList<>();
         record Way(int cable, double added) {}
         List<Way> ways = new ArrayList<>();
         for (int c = 0; c < base.layout.cables().size(); c++) {
@@ -119,15 +119,15 @@ final class BoardAlternatives {
                     Layout changed =
                             Edits.run(without, way.cable, boards -> Edits.inserted(boards, boards.size(), at.hung()));
                     Layout.Run run = base.layout.cables().get(way.cable);
-                    outcomes.add(base.judge("the cable of " + Cables.name(run), base.settle.all(changed)));
+                    alternatives.add(base.alternative("the cable of " + Cables.name(run), base.settle.all(changed)));
                 });
         OptionalInt jack = NewBoard.jack(base.layout, at.run().controller());
         if (at.run().boards().size() > 1 && jack.isPresent()) {
             Layout.Run own = new Layout.Run(at.run().controller(), jack.getAsInt(), List.of(at.hung()));
-            outcomes.add(base.judge(
+            alternatives.add(base.alternative(
                     "a cable of its own from " + Cables.name(own), base.settle.all(Edits.run(without, own))));
         }
-        return outcomes;
+        return alternatives;
     }
 
     private static Layout.Hung bare(Layout.Hung hung) {
@@ -135,7 +135,7 @@ final class BoardAlternatives {
     }
 
     /** The ID of another board of its cable, or else 0, at which boards are shipped; empty without an address. */
-    List<Outcome> ids(Nearby.At at) {
+    List<Alternative> ids(Nearby.At at) {
         Integer id = at.hung().boardId();
         if (id == null) {
             return List.of();
@@ -149,9 +149,9 @@ final class BoardAlternatives {
         return id == 0 ? List.of() : List.of(identified(at, 0, "ID 0, at which boards are shipped,"));
     }
 
-    private Outcome identified(Nearby.At at, int id, String what) {
+    private Alternative identified(Nearby.At at, int id, String what) {
         Layout.Hung old = at.hung();
-        return base.judge(
+        return base.alternative(
                 what,
                 Edits.board(
                         base.layout,

@@ -45,8 +45,10 @@ final class CableReason {
     }
 
     private static String chosen(Facts facts, Words words, Cable cable, String boards) {
-        String length = Words.two(cable.length()) + " of at most "
-                + words.length(facts.yard.rules().cableMost());
+        double most = facts.yard.rules().cableMost();
+        String length = Double.isFinite(most)
+                ? Words.two(cable.length()) + " of at most " + words.length(most)
+                : words.length(cable.length());
         return "The cable of " + cable.controller() + " jack " + cable.jack() + " visits " + boards + " in " + length
                 + Facts.fullest(List.of(cable))
                         .map(stream -> ", and its fullest stream carries " + stream.pixels() + " of " + stream.limit()

@@ -28,22 +28,22 @@ final class Cables {
     }
 
     /** The next shortest order, and the present one from its far end. */
-    List<Outcome> orders(int cable) {
+    List<Alternative> orders(int cable) {
         Layout.Run run = base.layout.cables().get(cable);
         int n = run.boards().size();
         if (n < 2) {
             return List.of();
         }
-        List<Outcome> outcomes = new ArrayList<>();
+        List<Alternative> alternatives = new ArrayList<>();
         Layout.Run next = Tour.next(base.measures, run);
         int[] backwards = new int[n];
         Arrays.setAll(backwards, i -> n - 1 - i);
         Layout.Run reversed = Tour.ordered(run, backwards);
-        outcomes.add(base.judge("the reversed order", replaced(cable, reversed)));
-        if (!next.equals(reversed)) {
-            outcomes.add(base.judge("the order " + order(run, next), replaced(cable, next)));
+        alternatives.add(base.alternative("the reversed order", replaced(cable, reversed)));
+        if (!next.equals(reversed) && !next.equals(run)) {
+            alternatives.add(base.alternative("the order " + order(run, next), replaced(cable, next)));
         }
-        return outcomes;
+        return alternatives;
     }
 
     /** Only what differs, so that the order of a long cable stays readable. */
@@ -68,7 +68,7 @@ final class Cables {
     }
 
     /** Together with each of the cables whose boards are nearest. */
-    List<Outcome> merged(int cable) {
+    List<Alternative> merged(int cable) {
         List<Layout.Run> runs = base.layout.cables();
         Layout.Run run = runs.get(cable);
         record Way(int cable, double apart) {}
@@ -86,7 +86,7 @@ final class Cables {
                     boards.addAll(runs.get(way.cable).boards());
                     Layout both = replaced(cable, new Layout.Run(run.controller(), run.jack(), boards));
                     Layout one = Edits.run(both, way.cable, other -> List.of());
-                    return base.judge("one cable with that of " + name(runs.get(way.cable)), base.settle.all(one));
+                    return base.alternative("joining it to " + name(runs.get(way.cable)), base.settle.all(one));
                 })
                 .toList();
     }
@@ -103,7 +103,7 @@ final class Cables {
     }
 
     /** Cut where a second cable adds least. Empty where no jack is free or there is one board. */
-    List<Outcome> split(int cable) {
+    List<Alternative> split(int cable) {
         Layout.Run run = base.layout.cables().get(cable);
         OptionalInt jack = NewBoard.jack(base.layout, run.controller());
         if (jack.isEmpty() || run.boards().size() < 2) {
@@ -121,7 +121,7 @@ final class Cables {
                 run.boards().subList(behind, run.boards().size()));
         String what = "a second cable from " + name(second) + " to "
                 + second.boards().get(0).name() + " onwards";
-        return List.of(base.judge(what, Edits.run(shortened, second)));
+        return List.of(base.alternative(what, Edits.run(shortened, second)));
     }
 
     private double added(Layout.Run run, int cut) {
@@ -131,18 +131,18 @@ final class Cables {
     }
 
     /** A free jack of its own controller, and one of each other controller. */
-    List<Outcome> jacks(int cable) {
+    List<Alternative> jacks(int cable) {
         Layout.Run run = base.layout.cables().get(cable);
-        List<Outcome> outcomes = new ArrayList<>();
+        List<Alternative> alternatives = new ArrayList<>();
         for (Controller controller : base.yard.controllers()) {
             OptionalInt jack = NewBoard.jack(base.layout, controller);
             if (jack.isPresent()) {
                 Layout.Run moved = new Layout.Run(controller, jack.getAsInt(), run.boards());
                 boolean home = controller.equals(run.controller());
                 Layout.Run routed = home ? moved : Tour.best(base.measures, moved);
-                outcomes.add(base.judge(name(moved), replaced(cable, routed)));
+                alternatives.add(base.alternative(name(moved), replaced(cable, routed)));
             }
         }
-        return outcomes;
+        return alternatives;
     }
 }

@@ -55,6 +55,23 @@ final class Edits {
         });
     }
 
+    /** With two strings in each other's places. */
+    static Layout exchanged(Layout layout, Seat one, Seat other) {
+        return put(put(layout, one, other.string()), other, one.string());
+    }
+
+    private static Layout put(Layout layout, Seat seat, PixelString string) {
+        return board(layout, seat.cable(), seat.board(), hung -> {
+            List<Layout.Chain> chains = new ArrayList<>();
+            for (Layout.Chain chain : hung.ports()) {
+                boolean here =
+                        chain.port() == seat.chain().port() && chain.strings().contains(seat.string());
+                chains.add(here ? strings(chain, replaced(chain.strings(), seat.place(), string)) : chain);
+            }
+            return ports(hung, chains);
+        });
+    }
+
     /** With some strings behind another on its port. */
     static Layout.Hung behind(Layout.Hung hung, PixelString before, List<PixelString> strings) {
         List<Layout.Chain> chains = new ArrayList<>();

@@ -25,7 +25,7 @@ final class NewBoard {
     }
 
     /** A string alone on a new board at the place nearest to its feed; empty where the yard offers no board for it. */
-    Optional<Outcome> alone(Layout without, PixelString string) {
+    Optional<Alternative> alone(Layout without, PixelString string) {
         return model(without).map(offer -> {
             Spot spot = nearby.place(string.feed());
             List<Plug> plugs = Plug.all(offer.model(), 1);
@@ -33,8 +33,8 @@ final class NewBoard {
                     offer.model(),
                     spot,
                     List.of(new Layout.Chain(plugs.get(0).port(), plugs.get(0).stream(), List.of(string))));
-            String where = spot.at().equals(string.feed()) ? "its own feed" : nearby.name(spot);
-            return base.judge(
+            String where = spot.at().equals(string.feed()) ? "its feed" : nearby.name(spot);
+            return base.alternative(
                     "a " + offer.model().name() + " board of its own at " + where,
                     base.settle.all(hung(without, hung)));
         });

@@ -24,7 +24,7 @@ record Outcome(Alternative alternative, double extraCost, List<Finding> broken) 
     }
 
     Outcome named(String what) {
-        return new Outcome(new Alternative(what, alternative.yard(), alternative.layout()), extraCost, broken);
+        return new Outcome(alternative.named(what), extraCost, broken);
     }
 
     Reason.Instead instead() {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import streamwright.check.Audit;
+import streamwright.layout.Layout;
 import streamwright.physics.Ground;
 import streamwright.plan.Board;
 import streamwright.plan.Cable;
@@ -23,14 +24,9 @@ public final class Reasons {
     private final StringAlternatives strings;
     private final BoardAlternatives boards;
     private final Cables cables;
+    private final Choice choice;
+    private final YardAlternatives yard;
     private final BooleanSupplier stop;
-
-    /** What the yard's own question takes from those of its parts. */
-    private final List<Outcome> boardFewer = new ArrayList<>();
-
-    private final List<Outcome> boardMore = new ArrayList<>();
-    private final List<Outcome> cableFewer = new ArrayList<>();
-    private final List<Outcome> cableMore = new ArrayList<>();
 
     private Reasons(Yard yard, Ground ground, Plan plan, BooleanSupplier stop) {
         this.stop = stop;
@@ -41,6 +37,8 @@ public final class Reasons {
         strings = new StringAlternatives(base, nearby);
         boards = new BoardAlternatives(base, nearby);
         cables = new Cables(base);
+        choice = new Choice(base);
+        this.yard = new YardAlternatives(base, choice);
     }
 
     /** The same without a stop. */
@@ -95,12 +93,10 @@ public final class Reasons {
             return new Explained(StringReason.of(facts, base.measures, string, use, List.of()), List.of());
         }
         StringAlternatives.Asked asked = strings.of(seat);
-        asked.ownBoard()
-                .ifPresent(own -> boardMore.add(
-                        own.named("one board more, " + own.alternative().what())));
-        List<Outcome> outcomes = new ArrayList<>(asked.elsewhere());
-        asked.ownBoard().ifPresent(outcomes::add);
-        List<Outcome> best = Choice.of(outcomes, 2, 1);
+        asked.ownBoard().ifPresent(yard::boardMore);
+        List<Alternative> alternatives = new ArrayList<>(asked.elsewhere());
+        asked.ownBoard().ifPresent(alternatives::add);
+        List<Outcome> best = choice.of(alternatives, 2);
         return new Explained(StringReason.of(facts, base.measures, string, use, best), best);
     }
 
@@ -109,15 +105,15 @@ public final class Reasons {
             return new Explained(BoardReason.of(facts, nearby, board, List.of(), List.of()), List.of());
         }
         Nearby.At at = where.get();
-        List<Outcome> down = boards.down(at);
-        down.forEach(outcome -> boardFewer.add(outcome.named("one board fewer, without " + board.id() + ",")));
-        List<Outcome> told = new ArrayList<>(Choice.one(boards.places(at)));
+        List<Outcome> down = choice.one(boards.down(at));
+        down.forEach(outcome -> yard.boardFewer(board.id(), outcome));
+        List<Outcome> told = new ArrayList<>(choice.one(boards.places(at)));
         told.addAll(down);
-        told.addAll(Choice.one(boards.models(at)));
+        told.addAll(choice.one(boards.models(at)));
         List<Outcome> outcomes = new ArrayList<>(told);
-        outcomes.addAll(Choice.one(boards.positions(at)));
-        outcomes.addAll(Choice.one(boards.cables(at)));
-        outcomes.addAll(boards.ids(at));
+        outcomes.addAll(choice.one(boards.positions(at)));
+        outcomes.addAll(choice.one(boards.cables(at)));
+        outcomes.addAll(choice.one(boards.ids(at)));
         return new Explained(BoardReason.of(facts, nearby, board, outcomes, told), outcomes);
     }
 
@@ -126,23 +122,22 @@ public final class Reasons {
         if (at < 0 || stop.getAsBoolean()) {
             return new Explained(CableReason.of(facts, cable, List.of()), List.of());
         }
-        List<Outcome> merged = cables.merged(at);
-        merged.forEach(outcome -> cableFewer.add(outcome.named("one cable fewer, that of " + cable.controller()
-                + " jack " + cable.jack() + " being " + outcome.alternative().what() + ",")));
-        cables.split(at)
-                .forEach(outcome -> cableMore.add(
-                        outcome.named("one cable more, " + outcome.alternative().what() + ",")));
-        List<Outcome> outcomes = new ArrayList<>(cables.orders(at));
+        String name = cable.controller() + " jack " + cable.jack();
+        List<Outcome> merged = cables.merged(at).stream().map(base::judge).toList();
+        merged.forEach(outcome -> yard.cableFewer(name, outcome));
+        choice.one(cables.split(at)).forEach(yard::cableMore);
+        List<Outcome> outcomes = new ArrayList<>();
+        cables.orders(at).forEach(order -> outcomes.add(base.judge(order)));
         outcomes.addAll(merged);
         if (merged.isEmpty()) {
-            outcomes.addAll(cables.jacks(at));
+            cables.jacks(at).forEach(jack -> outcomes.add(base.judge(jack)));
         }
         return new Explained(CableReason.of(facts, cable, outcomes), outcomes);
     }
 
     private int cableIndex(Cable cable) {
         for (int c = 0; c < base.layout.cables().size(); c++) {
-            var run = base.layout.cables().get(c);
+            Layout.Run run = base.layout.cables().get(c);
             if (run.jack() == cable.jack() && run.controller().id().equals(cable.controller())) {
                 return c;
             }
@@ -152,9 +147,7 @@ public final class Reasons {
 
     /** Its own settings are few, so they are asked even after the stop. */
     private Explained yard() {
-        List<Outcome> outcomes = new ArrayList<>();
-        List.of(boardFewer, boardMore, cableFewer, cableMore).forEach(some -> outcomes.addAll(Choice.one(some)));
-        outcomes.addAll(YardAlternatives.of(base));
+        List<Outcome> outcomes = yard.all();
         return new Explained(YardReason.of(facts, outcomes), outcomes);
     }
 }

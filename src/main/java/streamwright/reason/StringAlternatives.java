@@ -7,6 +7,7 @@ import java.util.Set;
 import streamwright.layout.Layout;
 import streamwright.yard.PixelKind;
 import streamwright.yard.PixelString;
+import streamwright.yard.Point;
 
 /** Other places for one string: another port, behind another string, another board, a board of its own. */
 final class StringAlternatives {
@@ -23,24 +24,27 @@ final class StringAlternatives {
         newBoard = new NewBoard(base, nearby);
     }
 
-    /** What a string's question found; its own board apart, since the yard asks for the cheapest further board. */
-    record Asked(List<Outcome> elsewhere, Optional<Outcome> ownBoard) {}
+    /** What could be done with a string; its own board apart, since the yard asks for the cheapest further board. */
+    record Asked(List<Alternative> elsewhere, Optional<Alternative> ownBoard) {}
 
     Asked of(Seat seat) {
         Layout without = Edits.without(base.layout, seat);
-        List<Outcome> elsewhere = new ArrayList<>();
+        List<Alternative> elsewhere = new ArrayList<>();
         samePlace(seat, without).ifPresent(elsewhere::add);
         for (PixelString before : leaders(seat)) {
             elsewhere.add(behind(seat, without, before));
         }
         for (Nearby.At at : nearby.boards(seat.string().feed(), other -> !other.holds(seat), BOARDS)) {
             elsewhere.add(onBoard(seat, without, at));
+            if (Plug.free(at.run(), at.hung()).isEmpty()) {
+                exchanged(seat, at).ifPresent(elsewhere::add);
+            }
         }
         return new Asked(elsewhere, newBoard.alone(without, seat.string()));
     }
 
     /** A free port of the same board. */
-    private Optional<Outcome> samePlace(Seat seat, Layout without) {
+    private Optional<Alternative> samePlace(Seat seat, Layout without) {
         Layout.Run run = without.cables().get(seat.cable());
         List<Plug> free = Plug.free(run, seat.hung()).stream()
                 .filter(plug -> !seat.alone() || plug.stream() != seat.chain().stream())
@@ -50,7 +54,7 @@ final class StringAlternatives {
         }
         Plug plug = roomiest(run, free, seat.string());
         Layout changed = Edits.board(without, seat.cable(), seat.board(), hung -> Edits.plus(hung, chain(plug, seat)));
-        return Optional.of(base.judge(
+        return Optional.of(base.alternative(
                 "port " + plug.port() + " of the same board", base.settle.streams(changed, Set.of(seat.string()))));
     }
 
@@ -73,18 +77,19 @@ final class StringAlternatives {
                 && base.seats().containsKey(other);
     }
 
-    private Outcome behind(Seat seat, Layout without, PixelString before) {
+    private Alternative behind(Seat seat, Layout without, PixelString before) {
         Seat to = base.seats().get(before);
         if (to == null) {
             throw new IllegalArgumentException("the plan has no string " + before);
         }
         Layout changed = Edits.board(
                 without, to.cable(), to.board(), hung -> Edits.behind(hung, before, List.of(seat.string())));
-        return base.judge("a place behind " + base.measures.label(before), base.settle.all(changed));
+        return base.alternative("a place behind " + base.measures.label(before), base.settle.all(changed))
+                .suspected(!may(before, seat.string()));
     }
 
-    /** On another board: on its port with most room; where all are taken, the audit says so. */
-    private Outcome onBoard(Seat seat, Layout without, Nearby.At at) {
+    /** On another board: on its port with most room; where all are taken, one is used twice and the audit says so. */
+    private Alternative onBoard(Seat seat, Layout without, Nearby.At at) {
         Layout.Run run = without.cables().get(at.cable());
         List<Plug> free = Plug.free(run, at.hung());
         List<Plug> open = free.isEmpty()
@@ -92,7 +97,61 @@ final class StringAlternatives {
                 : free;
         Plug plug = roomiest(run, open, seat.string());
         Layout changed = Edits.board(without, at.cable(), at.board(), hung -> Edits.plus(hung, chain(plug, seat)));
-        return base.judge("board " + at.hung().name(), base.settle.all(changed));
+        return base.alternative("board " + at.hung().name(), base.settle.all(changed))
+                .suspected(free.isEmpty());
+    }
+
+    /** On a board without a free port, in exchange for the string there with which the wires grow least. */
+    private Optional<Alternative> exchanged(Seat seat, Nearby.At at) {
+        Seat best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Layout.Chain chain : at.hung().ports()) {
+            for (PixelString string : chain.strings()) {
+                Seat other = base.seats().get(string);
+                if (other != null
+                        && !alike(seat.string(), string)
+                        && mayTake(seat, string)
+                        && mayTake(other, seat.string())) {
+                    double more = wires(seat, string)
+                            - wires(seat, seat.string())
+                            + wires(other, seat.string())
+                            - wires(other, string);
+                    best = more < least ? other : best;
+                    least = Math.min(more, least);
+                }
+            }
+        }
+        return Optional.ofNullable(best)
+                .map(other -> base.alternative(
+                        "board " + at.hung().name() + " in exchange for " + base.measures.label(other.string()),
+                        base.settle.all(Edits.exchanged(base.layout, seat, other))));
+    }
+
+    /** Whether nobody could tell the one from the other. */
+    private static boolean alike(PixelString one, PixelString other) {
+        return one.prop().equals(other.prop())
+                && one.pixels() == other.pixels()
+                && one.feed().equals(other.feed())
+                && one.tail().equals(other.tail());
+    }
+
+    /** Whether a string may stand where another stands now. */
+    private boolean mayTake(Seat seat, PixelString string) {
+        List<PixelString> chain = seat.chain().strings();
+        return (seat.place() == 0 || may(seat.before(), string))
+                && (seat.place() == chain.size() - 1 || may(string, chain.get(seat.place() + 1)));
+    }
+
+    /** Length of the wires before and behind a string if it stood at a seat. */
+    private double wires(Seat seat, PixelString string) {
+        List<PixelString> chain = seat.chain().strings();
+        Point from = seat.place() == 0 ? seat.hung().spot().at() : seat.before().tail();
+        double before = base.measures.wire(from, string.feed());
+        return seat.place() == chain.size() - 1
+                ? before
+                : before
+                        + base.measures.wire(
+                                string.tail(), chain.get(seat.place() + 1).feed());
     }
 
     private Plug roomiest(Layout.Run run, List<Plug> plugs, PixelString string) {

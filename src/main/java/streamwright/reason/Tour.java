@@ -52,11 +52,22 @@ final class Tour {
         int[] given = tour.given();
         int[] best = null;
         for (int[] other : tour.around(given)) {
-            if (best == null || tour.length(other) < tour.length(best) - GAIN) {
+            if (!same(run, other) && (best == null || tour.length(other) < tour.length(best) - GAIN)) {
                 best = other;
             }
         }
         return best == null ? run : ordered(run, best);
+    }
+
+    /** Whether only boards at one place change their order. */
+    private static boolean same(Layout.Run run, int[] order) {
+        for (int i = 0; i < order.length; i++) {
+            Point at = run.boards().get(i).spot().at();
+            if (!run.boards().get(order[i]).spot().at().equals(at)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     static Layout.Run ordered(Layout.Run run, int[] order) {
