@@ -143,10 +143,10 @@ final class BoardAlternatives {
         for (Layout.Hung other : at.run().boards()) {
             Integer taken = other.boardId();
             if (taken != null && !taken.equals(id)) {
-                return List.of(identified(at, taken, "ID " + taken + ", which is that of " + other.name() + ","));
+                return List.of(identified(at, taken, "ID " + taken + ", which is that of " + other.name()));
             }
         }
-        return id == 0 ? List.of() : List.of(identified(at, 0, "ID 0, at which boards are shipped,"));
+        return id == 0 ? List.of() : List.of(identified(at, 0, "ID 0, at which boards are shipped"));
     }
 
     private Alternative identified(Nearby.At at, int id, String what) {

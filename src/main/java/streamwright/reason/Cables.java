@@ -57,7 +57,7 @@ final class Cables {
             last--;
         }
         return String.join(
-                ", ",
+                " then ",
                 other.boards().subList(first, last + 1).stream()
                         .map(board -> String.valueOf(board.name()))
                         .toList());

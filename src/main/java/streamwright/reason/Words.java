@@ -1,7 +1,11 @@
 package streamwright.reason;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.StringJoiner;
 import streamwright.plan.Reason;
 import streamwright.yard.Units;
 
@@ -33,24 +37,31 @@ final class Words {
         return two(length) + " " + units.symbol();
     }
 
-    /** The decision, then the choices not taken. */
+    /** The decision, then the choices not taken, each with all that it would cost or break. */
     String sentence(String chosen, List<Reason.Instead> instead) {
         if (instead.isEmpty()) {
             return chosen + ".";
         }
-        return chosen + ": "
-                + String.join("; ", instead.stream().map(this::clause).toList()) + ".";
+        Map<String, List<String>> clauses = new LinkedHashMap<>();
+        for (Reason.Instead each : instead) {
+            clauses.computeIfAbsent(each.what(), what -> new ArrayList<>()).add(outcome(each));
+        }
+        StringJoiner all = new StringJoiner("; ", chosen + ": ", ".");
+        clauses.forEach((what, outcomes) ->
+                // a comma inside is closed by one behind
+                all.add(what + (what.contains(", ") ? ", " : " ") + String.join(", and ", outcomes)));
+        return all.toString();
     }
 
-    private String clause(Reason.Instead instead) {
+    private String outcome(Reason.Instead instead) {
         Reason.Broken broken = instead.breaks();
         if (broken != null) {
-            return instead.what() + " " + Breaches.clause(broken, units) + " (" + broken.rule() + ")";
+            return Breaches.clause(broken, units) + " (" + broken.rule() + ")";
         }
         double extra = instead.extraCost() == null ? 0 : instead.extraCost();
         if (Math.abs(extra) < CENT) {
-            return instead.what() + " would cost the same";
+            return "would cost the same";
         }
-        return instead.what() + " would cost " + two(Math.abs(extra)) + (extra > 0 ? " more" : " less");
+        return "would cost " + two(Math.abs(extra)) + (extra > 0 ? " more" : " less");
     }
 }

@@ -36,11 +36,11 @@ final class YardAlternatives {
     }
 
     void boardFewer(String board, Outcome outcome) {
-        boardFewer = better(boardFewer, outcome, "one board fewer, without " + board + ",");
+        boardFewer = better(boardFewer, outcome, "one board fewer, without " + board);
     }
 
     void boardMore(Alternative alternative) {
-        boardMore.add(alternative.named("one board more, " + alternative.what() + ","));
+        boardMore.add(alternative.named("one board more, " + alternative.what()));
         boardMore.sort(Comparator.comparingDouble(Alternative::cost));
         if (boardMore.size() > BOARDS_MORE) {
             boardMore.remove(BOARDS_MORE);
@@ -51,12 +51,12 @@ final class YardAlternatives {
         cableFewer = better(
                 cableFewer,
                 outcome,
-                "one cable fewer, " + outcome.alternative().what().replace("joining it", "joining " + cable) + ",");
+                "one cable fewer, " + outcome.alternative().what().replace("joining it", "joining " + cable));
     }
 
     void cableMore(Outcome outcome) {
         cableMore = better(
-                cableMore, outcome, "one cable more, " + outcome.alternative().what() + ",");
+                cableMore, outcome, "one cable more, " + outcome.alternative().what());
     }
 
     private static Outcome better(@Nullable Outcome best, Outcome outcome, String what) {

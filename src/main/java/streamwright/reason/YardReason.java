@@ -48,7 +48,7 @@ final class YardReason {
         Plan plan = facts.plan;
         String proof = plan.status() == Status.OPTIMAL
                 ? ", and no plan can cost less"
-                : ", and no plan can cost less than " + Words.two(plan.bound());
+                : plan.bound() > 0 ? ", and no plan can cost less than " + Words.two(plan.bound()) : "";
         return "The plan hangs " + chose + " for " + Words.two(plan.cost()) + proof
                 + Facts.fullest(plan.cables())
                         .map(stream ->

@@ -62,7 +62,7 @@ class AlternativesTest {
         Reason reason = Row.reason(yard, plan, Reason.About.string("b", 1));
         costs(Row.instead(reason, "a four board of its own at its feed"), 25 + 2 - 2 * 2);
         Reason whole = Row.reason(yard, plan, Reason.About.wholeYard());
-        costs(Row.instead(whole, "one board more, a four board of its own at its feed,"), 25 + 2 - 2 * 2);
+        costs(Row.instead(whole, "one board more, a four board of its own at its feed"), 25 + 2 - 2 * 2);
         assertThat(reason.text())
                 .isEqualTo("b hangs on port 2 of board B1 by a lead of 2.00 m, and its stream carries 100 of 740"
                         + " pixels: port 3 of the same board would cost the same; a four board of its own at its"
@@ -87,7 +87,7 @@ class AlternativesTest {
         Reason cable = Row.reason(yard, plan, Reason.About.cable("shed", 2));
         breaks(Row.instead(cable, "joining it to shed jack 1"), "stream-limit", 752, 740);
         Reason whole = Row.reason(yard, plan, Reason.About.wholeYard());
-        breaks(Row.instead(whole, "one cable fewer, joining shed jack 1 to shed jack 2,"), "stream-limit", 752, 740);
+        breaks(Row.instead(whole, "one cable fewer, joining shed jack 1 to shed jack 2"), "stream-limit", 752, 740);
     }
 
     @Test
@@ -131,11 +131,11 @@ class AlternativesTest {
         Plan plan = Row.plan(
                 yard, Row.cable(1, Row.board(FOUR, 10, Row.chain(1, A)), Row.board(FOUR, 20, Row.chain(2, C))));
         Reason reason = Row.reason(yard, plan, Reason.About.board("B1"));
-        breaks(Row.instead(reason, "ID 2, which is that of B2,"), "id-unique", 2, 1);
+        breaks(Row.instead(reason, "ID 2, which is that of B2"), "id-unique", 2, 1);
         Yard single = Row.yard(List.of(FOUR), Follow.NONE, A);
         Plan alone = Row.plan(single, Row.cable(1, Row.board(FOUR, 10, Row.chain(1, A))));
         costs(
-                Row.instead(Row.reason(single, alone, Reason.About.board("B1")), "ID 0, at which boards are shipped,"),
+                Row.instead(Row.reason(single, alone, Reason.About.board("B1")), "ID 0, at which boards are shipped"),
                 0);
     }
 
@@ -197,7 +197,7 @@ class AlternativesTest {
         // 20, 8 and 2 m where it has 20 in all
         costs(Row.instead(reason, "the reversed order"), 10);
         // 12, 2 and 10 m
-        costs(Row.instead(reason, "the order B2, B1"), 4);
+        costs(Row.instead(reason, "the order B2 then B1"), 4);
         costs(Row.instead(reason, "shed jack 2"), 0);
         assertThat(reason.because())
                 .contains(Reason.Because.rule(Rule.CABLE_LENGTH, 20, 90))
@@ -224,6 +224,9 @@ class AlternativesTest {
                 .contains(new Reason.Instead(
                         "joining it to shed jack 2", null, new Reason.Broken("boards-per-cable", 6, 4)));
         costs(Row.instead(reason, "the reversed order"), 2);
+        assertThat(reason.text())
+                .contains("joining it to shed jack 2 would put 3000 pixels on a stream that holds 740 (stream-limit),"
+                        + " and would hang 6 boards on a cable for 4 (boards-per-cable)");
     }
 
     @Test
@@ -237,6 +240,19 @@ class AlternativesTest {
         costs(Row.instead(reason, "35 frames a second (847 pixels a stream)"), 0);
         // 823 less a fifth
         breaks(Row.instead(reason, "a spare share of 0.20 (658 pixels a stream)"), "stream-limit", 700, 658);
+    }
+
+    @Test
+    void aProofAndAMissingOneAreToldApart() {
+        Yard yard = Row.yard(List.of(FOUR), Follow.NONE, A);
+        Plan plan = Row.plan(yard, Row.cable(1, Row.board(FOUR, 10, Row.chain(1, A))));
+        // a board, 10 m of trunk, a cable
+        assertThat(Row.reason(yard, plan, Reason.About.wholeYard()).text())
+                .startsWith("The plan hangs 1 board on 1 cable for 45.00; its fullest stream carries 100 of 740 pixels");
+        assertThat(Row.reason(yard, plan.proved(40, 1, 1), Reason.About.wholeYard()).text())
+                .startsWith("The plan hangs 1 board on 1 cable for 45.00, and no plan can cost less than 40.00;");
+        assertThat(Row.reason(yard, plan.proved(45, 1, 1), Reason.About.wholeYard()).text())
+                .startsWith("The plan hangs 1 board on 1 cable for 45.00, and no plan can cost less;");
     }
 
     @Test
