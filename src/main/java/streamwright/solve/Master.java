@@ -76,11 +76,11 @@ final class Master {
     private @Nullable MPConstraint costRow;
     private boolean grown = true;
 
-    /** Values of the last solution. */
-    double[][] arcValue = new double[0][];
+    /** Values of the last solution; zeros before the first. */
+    double[][] arcValue;
 
     double[] usedValue = new double[0];
-    double[][] boardValue = new double[0][];
+    double[][] boardValue;
 
     /** {@code served[k][p]}: strings of item k served from spot p. */
     double[][] served = new double[0][];
@@ -105,6 +105,8 @@ final class Master {
         arc = new MPVariable[controllers + spots][spots];
         used = new MPVariable[spots];
         board = new MPVariable[spots][site.offers.length];
+        arcValue = new double[controllers + spots][spots];
+        boardValue = new double[spots][site.offers.length];
         paid = new MPVariable[site.offers.length];
         double loops = site.loops() * site.trunkPrice;
         for (int m = 0; m < paid.length; m++) {

@@ -4,10 +4,13 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
@@ -95,14 +98,17 @@ final class Packing {
         return true;
     }
 
+    /** A port that hears the stream; one that can be set to any only where no other does. */
     private int freePort(Hung board, int stream) {
         List<Integer> ports = site.model(board.model).ports();
+        int any = -1;
         for (int p = 0; p < ports.size(); p++) {
-            if (board.ports[p] == null && (ports.get(p) == BoardModel.ANY || ports.get(p) == stream + 1)) {
+            if (board.ports[p] == null && ports.get(p) == stream + 1) {
                 return p;
             }
+            any = board.ports[p] == null && ports.get(p) == BoardModel.ANY ? p : any;
         }
-        return -1;
+        return any;
     }
 
     private record Put(int load, Hung board, int stream, Chain chain, BoolVar is) {}
@@ -125,10 +131,14 @@ final class Packing {
         }
         for (int l = 0; l < loads.size(); l++) {
             Load load = loads.get(l);
+            // another order of the same strings might need fewer nulls, and then fit
+            whole &= jumperNulls(load) == 0;
             List<BoolVar> here = new ArrayList<>();
             for (int i = 0; i < cable.size; i++) {
                 Hung board = cable.boards[i];
                 Chain chain = board.spot == load.spot ? Chain.of(site, load.spot, board.model, load.strings) : null;
+                // and another order might find power on a board that this one does not
+                whole &= board.spot != load.spot || chain != null;
                 for (int s = 0; chain != null && s < cable.load.length; s++) {
                     if (freePort(board, s) >= 0) {
                         BoolVar is = model.newBoolVar("");
@@ -138,8 +148,6 @@ final class Packing {
                     }
                 }
             }
-            // a chain that fits no board for its power says nothing of the streams
-            whole &= !here.isEmpty();
             model.addExactlyOne(here.toArray(BoolVar[]::new));
         }
         limits(model, puts);
@@ -161,6 +169,15 @@ final class Packing {
         return held(powerHolds() && Realization.allUsed(cable));
     }
 
+    private int jumperNulls(Load load) {
+        int nulls = 0;
+        for (int i = 1; i < load.strings.length; i++) {
+            nulls += Objects.requireNonNull(site.jumper(load.strings[i - 1], load.strings[i]))
+                    .nulls();
+        }
+        return nulls;
+    }
+
     private void limits(CpModel model, List<Put> puts) {
         for (int s = 0; s < cable.load.length; s++) {
             // one sum for each kind: only the kind of the stream has any pixels on it
@@ -176,24 +193,27 @@ final class Packing {
         }
         for (int i = 0; i < cable.size; i++) {
             Hung board = cable.boards[i];
-            List<BoolVar> onBoard = new ArrayList<>();
+            List<Integer> ports = site.model(board.model).ports();
+            int any = Collections.frequency(ports, BoardModel.ANY);
+            LinearExprBuilder onAny = LinearExpr.newBuilder();
             for (int s = 0; s < cable.load.length; s++) {
                 List<BoolVar> onStream = new ArrayList<>();
                 for (Put put : puts) {
                     if (put.board == board && put.stream == s) {
                         onStream.add(put.is);
-                        onBoard.add(put.is);
                     }
                 }
-                // ports that can be set to any stream are limited by the board's sum
-                int stream = s;
-                long begins = site.model(board.model).addressed() ? Long.MAX_VALUE : 1;
-                long fixed = site.model(board.model).ports().stream()
-                        .filter(heard -> heard == BoardModel.ANY || heard == stream + 1)
-                        .count();
-                model.addLessOrEqual(LinearExpr.sum(onStream.toArray(BoolVar[]::new)), Math.min(fixed, begins));
+                // what the ports wired to the stream do not take, those that can be set to any share out
+                LinearExprBuilder onFixed = LinearExpr.newBuilder();
+                onStream.forEach(onFixed::add);
+                IntVar over = model.newIntVar(0, any, "");
+                model.addLessOrEqual(onFixed.addTerm(over, -1), Collections.frequency(ports, s + 1));
+                onAny.add(over);
+                if (!site.model(board.model).addressed()) {
+                    model.addAtMostOne(onStream.toArray(BoolVar[]::new));
+                }
             }
-            model.addLessOrEqual(LinearExpr.sum(onBoard.toArray(BoolVar[]::new)), board.ports.length);
+            model.addLessOrEqual(onAny, any);
         }
     }
 

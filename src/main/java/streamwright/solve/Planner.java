@@ -114,7 +114,7 @@ public final class Planner {
             while (incumbent.best() == null && !effort.stopped() && effort.level() == 0) {
                 search(workers);
             }
-            if (!effort.stopped() && incumbent.best() != null) {
+            if (!effort.stopped()) {
                 prove(workers);
             }
         } catch (InterruptedException e) {

@@ -227,15 +227,27 @@ final class Proof {
         return true;
     }
 
+    /** Solves until nothing prices in; false where that is not reached. */
+    private boolean priced() {
+        Master.Priced priced = Master.Priced.MORE;
+        while (priced == Master.Priced.MORE && !effort.stopped()) {
+            if (!Double.isFinite(root.solve(effort.secondsLeft()))) {
+                return false;
+            }
+            root.read();
+            priced = root.price(PRICED_AT_ONCE);
+        }
+        return priced == Master.Priced.NONE;
+    }
+
     /** The case in whole numbers, without what no plan below the cutoff can have. */
     private @Nullable Master whole(Case one, double cutoff) {
         cables.setBounds(one.cables, one.cables);
         boards.setBounds(one.boards, one.boards);
-        double value = root.solve(effort.secondsLeft());
-        if (Double.isNaN(value)) {
+        // rows that came in for other cases since may have made strands that are out too cheap to stay out
+        if (!priced()) {
             return null;
         }
-        root.read();
         Master.Survivors survivors = root.survivors(cutoff);
         if (survivors == null) {
             return null;

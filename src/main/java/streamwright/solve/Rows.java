@@ -20,6 +20,9 @@ final class Rows {
             rows.add(passed(site, p));
             rows.add(arrivals(p));
             rows.add(hung(p));
+            if (site.spots[p].most() < Integer.MAX_VALUE) {
+                rows.add(fits(p, site.spots[p].most()));
+            }
             if (site.spots[p].price() > 0) {
                 rows.add(boxed(site, p));
             }
@@ -159,6 +162,11 @@ final class Rows {
     /** A used spot has a board. */
     private static Row hung(int p) {
         return new Simple(0, INF, NO_ARC, -1, NO_START, spot -> spot == p ? -1 : 0, (spot, m) -> spot == p ? 1 : 0);
+    }
+
+    /** A spot has room for so many boards, whatever their models. */
+    private static Row fits(int p, int most) {
+        return new Simple(0, most, NO_ARC, -1, NO_START, NO_USE, (spot, m) -> spot == p ? 1 : 0);
     }
 
     /** A spot with boards pays for its box. Each board there carries at least one string in reach. */

@@ -134,9 +134,7 @@ class AlternativesTest {
         breaks(Row.instead(reason, "ID 2, which is that of B2"), "id-unique", 2, 1);
         Yard single = Row.yard(List.of(FOUR), Follow.NONE, A);
         Plan alone = Row.plan(single, Row.cable(1, Row.board(FOUR, 10, Row.chain(1, A))));
-        costs(
-                Row.instead(Row.reason(single, alone, Reason.About.board("B1")), "ID 0, at which boards are shipped"),
-                0);
+        costs(Row.instead(Row.reason(single, alone, Reason.About.board("B1")), "ID 0, at which boards are shipped"), 0);
     }
 
     @Test
@@ -248,10 +246,13 @@ class AlternativesTest {
         Plan plan = Row.plan(yard, Row.cable(1, Row.board(FOUR, 10, Row.chain(1, A))));
         // a board, 10 m of trunk, a cable
         assertThat(Row.reason(yard, plan, Reason.About.wholeYard()).text())
-                .startsWith("The plan hangs 1 board on 1 cable for 45.00; its fullest stream carries 100 of 740 pixels");
-        assertThat(Row.reason(yard, plan.proved(40, 1, 1), Reason.About.wholeYard()).text())
+                .startsWith(
+                        "The plan hangs 1 board on 1 cable for 45.00; its fullest stream carries 100 of 740 pixels");
+        assertThat(Row.reason(yard, plan.proved(40, 1, 1), Reason.About.wholeYard())
+                        .text())
                 .startsWith("The plan hangs 1 board on 1 cable for 45.00, and no plan can cost less than 40.00;");
-        assertThat(Row.reason(yard, plan.proved(45, 1, 1), Reason.About.wholeYard()).text())
+        assertThat(Row.reason(yard, plan.proved(45, 1, 1), Reason.About.wholeYard())
+                        .text())
                 .startsWith("The plan hangs 1 board on 1 cable for 45.00, and no plan can cost less;");
     }
 
