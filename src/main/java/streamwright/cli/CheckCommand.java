@@ -13,6 +13,7 @@ import streamwright.check.Findings;
 import streamwright.plan.Plan;
 import streamwright.plan.Totals;
 import streamwright.report.Cautions;
+import streamwright.report.Figures;
 import streamwright.yard.Yard;
 
 /** Audits a plan, its own or a hand-made one. */

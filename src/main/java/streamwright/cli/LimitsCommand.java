@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import streamwright.file.ModelLibrary;
+import streamwright.report.Figures;
 import streamwright.yard.ControllerModel;
 import streamwright.yard.PixelKind;
 

@@ -1,6 +1,7 @@
 package streamwright.cli;
 
 import java.io.PrintWriter;
+import streamwright.report.Figures;
 
 /** One line on a terminal that tells how far the planning is, drawn anew in place twice a second until it is closed. */
 final class ProgressLine implements AutoCloseable {

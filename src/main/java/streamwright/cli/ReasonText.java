@@ -3,6 +3,7 @@ package streamwright.cli;
 import streamwright.plan.Reason;
 import streamwright.plan.Reason.Broken;
 import streamwright.plan.Reason.Instead;
+import streamwright.report.Figures;
 
 /** A reason as it is read aloud: the sentence, then what else could have been chosen and why it was not. */
 final class ReasonText {

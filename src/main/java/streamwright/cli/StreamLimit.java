@@ -1,6 +1,7 @@
 package streamwright.cli;
 
 import streamwright.physics.Refresh;
+import streamwright.report.Figures;
 import streamwright.yard.ControllerModel;
 import streamwright.yard.PixelKind;
 

@@ -15,6 +15,7 @@ import streamwright.plan.StreamUse;
 import streamwright.plan.StringUse;
 import streamwright.plan.Totals;
 import streamwright.report.Cautions;
+import streamwright.report.Figures;
 import streamwright.yard.Point;
 import streamwright.yard.Prop;
 import streamwright.yard.Yard;
