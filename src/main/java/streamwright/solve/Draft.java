@@ -83,6 +83,7 @@ final class Draft {
     private record SavedCable(Cable cable, SavedBoard[] boards, double length, int[] load, int[] chains, int[] kind) {}
 
     final Site site;
+    final Chains chains;
     final Cable[] cables;
 
     /** Of each string: its board, or null while it is not placed, and its port. */
@@ -109,6 +110,7 @@ final class Draft {
 
     Draft(Site site) {
         this.site = site;
+        chains = new Chains(site);
         at = new Hung[site.strings.length];
         portOf = new int[site.strings.length];
         channels = new long[site.controllers.length];

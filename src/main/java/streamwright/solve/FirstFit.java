@@ -1,5 +1,6 @@
 package streamwright.solve;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,9 @@ import streamwright.yard.Point;
  * is met. Common practice, no source.
  */
 final class FirstFit {
+    /** Unserved feeds among which one looks for the nearest on foot. */
+    private static final int LOOK = 64;
+
     private final Draft draft;
     private final Site site;
 
@@ -46,8 +50,7 @@ final class FirstFit {
 
     /** A board at the spot nearest to the nearest feed where one may hang; null where a limit is met. */
     private @Nullable Hung hangNearest(Cable cable, Point from) {
-        int[] order = IntStream.range(0, site.strings.length)
-                .filter(i -> draft.at[i] == null)
+        int[] order = Arrays.stream(nearest(from))
                 .boxed()
                 .sorted(Comparator.comparingDouble(i -> site.ground.path(from, site.strings[i].feed())))
                 .mapToInt(Integer::intValue)
@@ -67,6 +70,25 @@ final class FirstFit {
             }
         }
         return null;
+    }
+
+    /** The unserved strings whose feeds are nearest by straight way: who walks on looks no farther. */
+    private int[] nearest(Point from) {
+        int[] unserved = IntStream.range(0, site.strings.length)
+                .filter(i -> draft.at[i] == null)
+                .toArray();
+        if (unserved.length <= LOOK) {
+            return unserved;
+        }
+        double[] straight = Arrays.stream(unserved)
+                .mapToDouble(i -> Grid.straight(from, site.strings[i].feed()))
+                .toArray();
+        double[] sorted = straight.clone();
+        Arrays.sort(sorted);
+        return IntStream.range(0, unserved.length)
+                .filter(k -> straight[k] <= sorted[LOOK - 1])
+                .map(k -> unserved[k])
+                .toArray();
     }
 
     private boolean mayHang(Cable cable, int spot, int model) {
@@ -108,7 +130,7 @@ final class FirstFit {
             if (draft.at[jumper.to()] != null || jumper.nulls() > 0) {
                 continue;
             }
-            Chain longer = Chain.of(site, board.spot, board.model, chain.with(chain.strings().length, jumper.to()));
+            Chain longer = draft.chains.of(board.spot, board.model, chain.with(chain.strings().length, jumper.to()));
             if (longer != null
                     && draft.streamTakes(
                             board.cable, board.stream[port], site.kind[last], longer.pixels() - chain.pixels())
@@ -122,7 +144,7 @@ final class FirstFit {
     }
 
     private boolean put(Hung board, int string) {
-        Chain alone = Chain.of(site, board.spot, board.model, new int[] {string});
+        Chain alone = draft.chains.of(board.spot, board.model, new int[] {string});
         if (alone == null || !draft.powerTakes(board, site.kind[string], alone.amps())) {
             return false;
         }

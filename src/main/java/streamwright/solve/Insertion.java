@@ -7,6 +7,9 @@ import streamwright.yard.BoardModel;
 
 /** Finds the cheapest place for one more string, and puts it there. One object is used again and again. */
 final class Insertion {
+    /** With more boards than this, new ones join cables only beside boards that are near. */
+    static final int FEW_BOARDS = 40;
+
     private final Draft draft;
     private final Site site;
 
@@ -114,7 +117,7 @@ final class Insertion {
         if (wires >= weighed) {
             return;
         }
-        Chain longer = Chain.of(site, onto.spot, onto.model, now.with(at, string));
+        Chain longer = draft.chains.of(onto.spot, onto.model, now.with(at, string));
         if (longer == null) {
             return;
         }
@@ -141,7 +144,7 @@ final class Insertion {
     }
 
     private void onPort(int string, Hung onto) {
-        Chain alone = Chain.of(site, onto.spot, onto.model, new int[] {string});
+        Chain alone = draft.chains.of(onto.spot, onto.model, new int[] {string});
         if (alone == null || alone.cost() >= weighed || !draft.powerTakes(onto, site.kind[string], alone.amps())) {
             return;
         }
@@ -216,47 +219,80 @@ final class Insertion {
     }
 
     private void onNewBoard(int string, int m, int s, double price) {
-        Chain alone = Chain.of(site, s, m, new int[] {string});
+        Chain alone = draft.chains.of(s, m, new int[] {string});
         if (alone == null
                 || !draft.spotTakes(s, alone.amps())
                 || alone.amps() > site.model(m).ampsMost()) {
             return;
         }
-        boolean addressed = site.model(m).addressed();
-        int emptySeen = -1;
-        for (Cable onto : draft.cables) {
-            if (onto.size == 0) {
-                // empty jacks of one controller are alike
-                if (emptySeen == onto.controller) {
-                    continue;
+        fresh = alone;
+        freshPrice = price;
+        freshModel = m;
+        freshSpot = s;
+        freshJacks();
+        if (draft.boards <= FEW_BOARDS) {
+            for (Cable onto : draft.cables) {
+                if (onto.size > 0) {
+                    at(onto, 0, onto.size);
                 }
-                emptySeen = onto.controller;
-            } else if (onto.size == onto.boards.length || !addressed || !roomForMore(onto, m)) {
-                continue;
             }
-            double fixed = alone.cost() + (onto.size == 0 ? site.cablePrice : 0);
-            double weightedFixed = fixed + boardFactor * price;
-            if (weightedFixed >= weighed) {
-                continue;
-            }
-            int heard = freshPort(onto, m, site.kind[string], alone.pixels());
-            if (heard < 0) {
-                continue;
-            }
-            for (int at = 0; at <= onto.size; at++) {
-                double longer = draft.detour(onto, at, s);
-                double wire = longer * site.trunkPrice;
-                if (weightedFixed + boardFactor * wire < weighed && lengthHolds(onto, at, s, longer)) {
-                    take(fixed + price + wire, weightedFixed + boardFactor * wire, null, heard, freshStream, alone);
-                    cable = onto;
-                    position = at;
-                    spot = s;
-                    model = m;
-                }
+            return;
+        }
+        for (int near : site.neighbours[s]) {
+            for (Hung beside : draft.boardsAt.get(near)) {
+                int at = beside.cable.indexOf(beside);
+                at(beside.cable, at, at + 1);
             }
         }
     }
 
+    /** Empty jacks of one controller are alike. */
+    private void freshJacks() {
+        int emptySeen = -1;
+        for (Cable onto : draft.cables) {
+            if (onto.size == 0 && emptySeen != onto.controller) {
+                emptySeen = onto.controller;
+                at(onto, 0, 0);
+            }
+        }
+    }
+
+    /** The new board between two positions of a cable. */
+    private void at(Cable onto, int first, int last) {
+        boolean room = onto.size == 0
+                || (onto.size < onto.boards.length
+                        && site.model(freshModel).addressed()
+                        && roomForMore(onto, freshModel));
+        if (!room) {
+            return;
+        }
+        double fixed = fresh.cost() + (onto.size == 0 ? site.cablePrice : 0);
+        double weightedFixed = fixed + boardFactor * freshPrice;
+        if (weightedFixed >= weighed) {
+            return;
+        }
+        int heard = freshPort(onto, freshModel, site.kind[fresh.head()], fresh.pixels());
+        if (heard < 0) {
+            return;
+        }
+        for (int at = first; at <= last; at++) {
+            double longer = draft.detour(onto, at, freshSpot);
+            double wire = longer * site.trunkPrice;
+            if (weightedFixed + boardFactor * wire < weighed && lengthHolds(onto, at, freshSpot, longer)) {
+                take(fixed + freshPrice + wire, weightedFixed + boardFactor * wire, null, heard, freshStream, fresh);
+                cable = onto;
+                position = at;
+                spot = freshSpot;
+                model = freshModel;
+            }
+        }
+    }
+
+    // of the new board in hand
+    private Chain fresh = new Chain(new int[0], 0, 0, 0);
+    private double freshPrice;
+    private int freshModel;
+    private int freshSpot;
     private int freshStream;
 
     /** The port of a new board on a cable that hears the emptiest stream with room; -1 where there is none. */

@@ -1,9 +1,10 @@
 package streamwright.solve;
 
-import java.util.stream.IntStream;
+import java.util.Arrays;
+import streamwright.yard.PixelString;
 import streamwright.yard.Point;
 
-/** Of each string: the strings whose feeds are nearest, itself first; straight distance, for searching only. */
+/** Of each string: the strings whose feeds are nearest, equal ones in the order of the file; straight distance, for searching only. */
 final class Nearby {
     private static final int MOST = 60;
 
@@ -14,21 +15,13 @@ final class Nearby {
         int n = site.strings.length;
         near = new int[n][];
         remoteness = new long[n];
+        Point[] feeds = Arrays.stream(site.strings).map(PixelString::feed).toArray(Point[]::new);
+        Grid grid = new Grid(feeds);
         for (int i = 0; i < n; i++) {
-            Point feed = site.strings[i].feed();
-            double[] distance = new double[n];
-            for (int j = 0; j < n; j++) {
-                distance[j] = straight(feed, site.strings[j].feed());
-            }
-            near[i] = IntStream.range(0, n)
-                    .boxed()
-                    .sorted((a, b) -> Double.compare(distance[a], distance[b]))
-                    .limit(MOST)
-                    .mapToInt(Integer::intValue)
-                    .toArray();
+            near[i] = grid.nearest(feeds[i], MOST);
             double least = Double.POSITIVE_INFINITY;
             for (var controller : site.controllers) {
-                least = Math.min(least, straight(feed, controller.at()));
+                least = Math.min(least, Grid.straight(feeds[i], controller.at()));
             }
             remoteness[i] = (long) (least * 1000);
         }
@@ -41,9 +34,5 @@ final class Nearby {
     /** Distance to the nearest controller in thousandths of a unit. */
     long remoteness(int string) {
         return remoteness[string];
-    }
-
-    private static double straight(Point a, Point b) {
-        return Math.hypot(a.x() - b.x(), a.y() - b.y()) + Math.abs(a.z() - b.z());
     }
 }

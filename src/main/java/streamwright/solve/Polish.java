@@ -1,5 +1,6 @@
 package streamwright.solve;
 
+import org.jspecify.annotations.Nullable;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
 
@@ -181,7 +182,7 @@ final class Polish {
         for (int p = 0; p < moved.length; p++) {
             Chain chain = board.ports[p];
             if (chain != null) {
-                moved[p] = Chain.of(site, spot, board.model, chain.strings());
+                moved[p] = draft.chains.of(spot, board.model, chain.strings());
                 if (moved[p] == null) {
                     return false;
                 }
@@ -215,31 +216,57 @@ final class Polish {
         Cable from = board.cable;
         int position = from.indexOf(board);
         double gain = draft.saving(from, position) * site.trunkPrice + (from.size == 1 ? site.cablePrice : 0);
-        Cable best = null;
-        int bestAt = 0;
-        double least = gain - WORTH;
-        for (Cable to : draft.cables) {
-            if (to == from || to.size == 0 || to.size == to.boards.length || !fits(board, to)) {
-                continue;
+        Place place = new Place(gain - WORTH);
+        if (draft.boards <= Insertion.FEW_BOARDS) {
+            for (Cable to : draft.cables) {
+                place.look(board, to, 0, to.size);
             }
-            for (int at = 0; at <= to.size; at++) {
-                double longer = draft.detour(to, at, board.spot);
-                if (longer * site.trunkPrice < least && to.length + longer <= site.cableMost) {
-                    least = longer * site.trunkPrice;
-                    best = to;
-                    bestAt = at;
+        } else {
+            for (int near : site.neighbours[board.spot]) {
+                for (Hung beside : draft.boardsAt.get(near)) {
+                    int at = beside.cable.indexOf(beside);
+                    place.look(board, beside.cable, at, at + 1);
                 }
             }
         }
+        Cable best = place.cable;
         if (best == null) {
             return false;
         }
-        Hung moved = transfer(board, best, bestAt);
+        Hung moved = transfer(board, best, place.at);
         if (draft.lengthsHold(best) && draft.lengthsHold(from)) {
             return true;
         }
         transfer(moved, from, position);
         return false;
+    }
+
+    /** The cheapest place on another cable. */
+    private final class Place {
+        double least;
+
+        @Nullable
+        Cable cable;
+
+        int at;
+
+        Place(double least) {
+            this.least = least;
+        }
+
+        void look(Hung board, Cable to, int first, int last) {
+            if (to == board.cable || to.size == 0 || to.size == to.boards.length || !fits(board, to)) {
+                return;
+            }
+            for (int position = first; position <= last; position++) {
+                double longer = draft.detour(to, position, board.spot);
+                if (longer * site.trunkPrice < least && to.length + longer <= site.cableMost) {
+                    least = longer * site.trunkPrice;
+                    cable = to;
+                    at = position;
+                }
+            }
+        }
     }
 
     private boolean fits(Hung board, Cable to) {

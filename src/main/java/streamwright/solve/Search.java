@@ -12,6 +12,12 @@ import streamwright.solve.Draft.Hung;
 final class Search {
     private static final double WORTH = 1e-7;
 
+    /** Strings in a neighbourhood, by which temperatures are measured. */
+    private static final double NEIGHBOURHOOD = 50;
+
+    /** With more strings than this, not every best layout met is worth the time to save it. */
+    private static final int SMALL = 300;
+
     private final Draft draft;
     private final Site site;
     private final Insertion insertion;
@@ -70,10 +76,13 @@ final class Search {
     long anneal(Progress progress, double hot, double cold, BooleanSupplier stop) {
         Snapshot best = Snapshot.of(draft);
         double current = draft.cost();
-        double scale = draft.money();
+        // a step changes a neighbourhood, whatever the size of the yard
+        double scale = draft.money() * Math.min(1, NEIGHBOURHOOD / site.strings.length);
         double temperature = scale * hot;
         // what a step worsens by more than its neighbourhood can win back is not worth polishing
-        double band = scale * 0.02 * Math.min(1, 50.0 / site.strings.length);
+        double band = scale * 0.02;
+        long between = site.strings.length <= SMALL ? 0 : site.strings.length;
+        long saved = 0;
         long step = 0;
         for (; ; step++) {
             if ((step & 31) == 0) {
@@ -94,15 +103,18 @@ final class Search {
             // a board taken down joins two hops into one, which may be too long
             if (draft.cost() < bar && draft.changed().stream().allMatch(draft::lengthsHold)) {
                 current = draft.cost();
-                if (current < best.cost() - WORTH) {
+                if (current < best.cost() - WORTH && step >= saved + between) {
                     best = Snapshot.of(draft);
+                    saved = step;
                 }
             } else {
                 draft.undo();
             }
         }
         draft.keep();
-        best.into(draft);
+        if (draft.cost() >= best.cost()) {
+            best.into(draft);
+        }
         return step;
     }
 
@@ -158,7 +170,7 @@ final class Search {
         Chain chain = board.ports[port];
         Chain rest = null;
         if (chain.strings().length > 1) {
-            rest = Chain.of(site, board.spot, board.model, chain.without(chain.indexOf(string)));
+            rest = draft.chains.of(board.spot, board.model, chain.without(chain.indexOf(string)));
             if (rest == null || rest.pixels() > chain.pixels()) {
                 for (int other : chain.strings()) {
                     loose[looseCount++] = other;

@@ -2,6 +2,7 @@ package streamwright.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import streamwright.yard.Drives;
 import streamwright.yard.Follow;
 import streamwright.yard.PixelKind;
 import streamwright.yard.PixelString;
+import streamwright.yard.Point;
 import streamwright.yard.Prop;
 import streamwright.yard.Spot;
 import streamwright.yard.Yard;
@@ -95,6 +97,11 @@ final class Site {
 
     /** Whether a full cable may run out of IDs before it runs out of boards. */
     final boolean idsMatter;
+
+    /** Of each spot: the spots that are nearest to it, itself first. */
+    final int[][] neighbours;
+
+    private static final int NEIGHBOURS = 20;
 
     private final Power[][] powers;
     private final WireTable leadOf;
@@ -181,6 +188,11 @@ final class Site {
                 fromController[c][s] = Runs.hop(yard.rules(), ground.path(controllers[c].at(), spots[s].at()));
             }
         }
+        Point[] places = Arrays.stream(spots).map(Spot::at).toArray(Point[]::new);
+        Grid grid = new Grid(places);
+        neighbours = Arrays.stream(places)
+                .map(place -> grid.nearest(place, NEIGHBOURS))
+                .toArray(int[][]::new);
         between = spots.length <= 3000 ? hops() : new double[0][];
     }
 
@@ -359,34 +371,31 @@ final class Site {
             bySpot.add(new ArrayList<>());
         }
         double most = Runs.leadMost(rules) + 1e-6;
+        Grid places = new Grid(Arrays.stream(spots).map(Spot::at).toArray(Point[]::new));
         for (int i = 0; i < strings.length; i++) {
             List<Wire> found = new ArrayList<>();
-            for (int s = 0; s < spots.length; s++) {
+            int string = i;
+            Point feed = strings[i].feed();
+            places.near(feed, most, s -> {
                 // the straight way is never longer than the path, and spares the search around obstacles
-                if (Runs.lead(rules, straight(spots[s], i)) > most) {
-                    continue;
+                if (Runs.lead(rules, Grid.straight(spots[s].at(), feed)) > most) {
+                    return;
                 }
-                double length = Runs.lead(rules, ground.path(spots[s].at(), strings[i].feed()));
+                double length = Runs.lead(rules, ground.path(spots[s].at(), feed));
                 int nulls = Runs.leadNulls(rules, length);
                 if (nulls <= rules.nullsMost()) {
                     double cost = length * yard.costs().lead();
                     Wire wire = new Wire(s, length, nulls, cost);
                     found.add(wire);
-                    leadOf.put(s, i, wire);
-                    bySpot.get(s).add(new Wire(i, length, nulls, cost));
+                    leadOf.put(s, string, wire);
+                    bySpot.get(s).add(new Wire(string, length, nulls, cost));
                 }
-            }
+            });
             leads[i] = cheapestFirst(found);
         }
         for (int s = 0; s < spots.length; s++) {
             reach[s] = cheapestFirst(bySpot.get(s));
         }
-    }
-
-    private double straight(Spot spot, int string) {
-        var from = spot.at();
-        var to = strings[string].feed();
-        return Math.hypot(from.x() - to.x(), from.y() - to.y()) + Math.abs(from.z() - to.z());
     }
 
     private void findJumpers() {
@@ -396,17 +405,18 @@ final class Site {
         for (int i = 0; i < strings.length; i++) {
             into.add(new ArrayList<>());
         }
+        Grid feeds = new Grid(Arrays.stream(strings).map(PixelString::feed).toArray(Point[]::new));
         for (int i = 0; i < strings.length; i++) {
             List<Wire> found = new ArrayList<>();
-            var tail = strings[i].tail();
-            for (int j = 0; j < strings.length; j++) {
-                var feed = strings[j].feed();
-                if (i == j || kind[i] != kind[j] || !mayShare(i, j)) {
-                    continue;
+            int string = i;
+            Point tail = strings[i].tail();
+            feeds.near(tail, most, j -> {
+                Point feed = strings[j].feed();
+                if (string == j || kind[string] != kind[j] || !mayShare(string, j)) {
+                    return;
                 }
-                double straight = Math.hypot(tail.x() - feed.x(), tail.y() - feed.y()) + Math.abs(tail.z() - feed.z());
-                if (Runs.lead(rules, straight) > most) {
-                    continue;
+                if (Runs.lead(rules, Grid.straight(tail, feed)) > most) {
+                    return;
                 }
                 double length = Runs.lead(rules, ground.path(tail, feed));
                 int nulls = Runs.jumperNulls(rules, length);
@@ -414,10 +424,10 @@ final class Site {
                     double cost = length * yard.costs().jumper();
                     Wire wire = new Wire(j, length, nulls, cost);
                     found.add(wire);
-                    jumperOf.put(i, j, wire);
-                    into.get(j).add(new Wire(i, length, nulls, cost));
+                    jumperOf.put(string, j, wire);
+                    into.get(j).add(new Wire(string, length, nulls, cost));
                 }
-            }
+            });
             after[i] = cheapestFirst(found);
         }
         for (int i = 0; i < strings.length; i++) {
@@ -445,7 +455,7 @@ final class Site {
 
     private static Wire[] cheapestFirst(List<Wire> wires) {
         return wires.stream()
-                .sorted((a, b) -> Double.compare(a.cost(), b.cost()))
+                .sorted(Comparator.comparingDouble(Wire::cost).thenComparingInt(Wire::to))
                 .toArray(Wire[]::new);
     }
 }
