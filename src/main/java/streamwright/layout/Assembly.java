@@ -15,6 +15,8 @@ import streamwright.physics.Runs;
 import streamwright.physics.Switches;
 import streamwright.plan.Board;
 import streamwright.plan.Cable;
+import streamwright.plan.Outputs;
+import streamwright.plan.PanelUse;
 import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.Status;
@@ -28,7 +30,6 @@ import streamwright.yard.Yard;
 public final class Assembly {
     private final Yard yard;
     private final Ground ground;
-    private final Map<String, PixelKind> kinds;
     private final Map<Controller, Long> nextChannel = new HashMap<>();
     private final List<Cable> cables = new ArrayList<>();
     private final List<Board> boards = new ArrayList<>();
@@ -38,7 +39,6 @@ public final class Assembly {
     private Assembly(Yard yard, Ground ground) {
         this.yard = yard;
         this.ground = ground;
-        kinds = Placement.kinds(yard.props());
     }
 
     /**
@@ -80,7 +80,7 @@ public final class Assembly {
     }
 
     private void cable(Layout.Run run) {
-        Placement placement = Placement.of(run, kinds, yard.rules(), ground);
+        Placement placement = Placement.of(run, yard, ground);
         Map<Integer, StreamUse> streams = streams(run.controller(), placement);
         Ports ports = new Ports(yard, ground, streams);
         List<String> names = new ArrayList<>();
@@ -89,8 +89,10 @@ public final class Assembly {
         int last = run.boards().size() - 1;
         for (int b = 0; b <= last; b++) {
             Layout.Hung hung = run.boards().get(b);
-            List<PortUse> uses = board(hung, placement.boards().get(b), ports);
-            Board board = board(run, hung, b == last, uses);
+            Placement.OnBoard placed = placement.boards().get(b);
+            List<PortUse> uses = board(hung, placed.ports(), ports);
+            Board board =
+                    board(run, hung, b == last, uses, Others.outputs(placed, streams), Others.panels(placed, streams));
             boards.add(board);
             names.add(board.id());
             hops.add(Runs.hop(yard.rules(), ground.path(from, hung.spot().at())));
@@ -104,9 +106,10 @@ public final class Assembly {
     private Map<Integer, StreamUse> streams(Controller controller, Placement placement) {
         Map<Integer, StreamUse> streams = new LinkedHashMap<>();
         placement.streams().forEach((number, stream) -> {
-            long start = nextChannel.getOrDefault(controller, (long) controller.firstChannel());
             PixelKind kind = stream.kind();
-            nextChannel.put(controller, start + stream.pixels() * kind.channels());
+            long next = nextChannel.getOrDefault(controller, (long) controller.firstChannel());
+            long start = yard.keepChannels() ? stream.first() : next;
+            nextChannel.put(controller, next + stream.pixels() * kind.channels());
             int limit = Refresh.limit(kind, yard.frameRate(), controller.model().streamMost(), yard.spare());
             streams.put(
                     number,
@@ -139,7 +142,13 @@ public final class Assembly {
         return uses;
     }
 
-    private static Board board(Layout.Run run, Layout.Hung hung, boolean last, List<PortUse> ports) {
+    private static Board board(
+            Layout.Run run,
+            Layout.Hung hung,
+            boolean last,
+            List<PortUse> ports,
+            @Nullable Outputs outputs,
+            List<PanelUse> panels) {
         @Nullable Integer id = hung.boardId();
         return new Board(
                 Objects.requireNonNull(hung.name()),
@@ -152,7 +161,7 @@ public final class Assembly {
                 id == null ? null : Switches.text(hung.model().address(), id),
                 last,
                 ports,
-                null,
-                List.of());
+                outputs,
+                panels);
     }
 }

@@ -42,9 +42,7 @@ final class Labels {
                 String free = "B" + number++;
                 name = taken.add(free) ? free : null;
             }
-            labelled.get(slot.cable)
-                    .add(new Layout.Hung(
-                            name, ids.get(slot), slot.board.model(), slot.board.spot(), slot.board.ports()));
+            labelled.get(slot.cable).add(slot.board.named(name, ids.get(slot)));
         }
         List<Layout.Run> all = new ArrayList<>();
         for (int c = 0; c < runs.size(); c++) {

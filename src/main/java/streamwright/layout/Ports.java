@@ -2,7 +2,6 @@ package streamwright.layout;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import streamwright.physics.Feed;
 import streamwright.physics.Ground;
@@ -47,7 +46,6 @@ record Ports(Yard yard, Ground ground, Map<Integer, StreamUse> streams) {
     }
 
     private StringUse string(Placement.Placed placed, int stream) {
-        StreamUse on = Objects.requireNonNull(streams.get(stream));
         PixelString string = placed.string();
         return new StringUse(
                 string.prop(),
@@ -55,7 +53,7 @@ record Ports(Yard yard, Ground ground, Map<Integer, StreamUse> streams) {
                 placed.nulls(),
                 Whole.of(placed.firstPixel()),
                 string.pixels(),
-                on.startChannel() + (placed.firstPixel() - 1) * placed.kind().channels(),
+                Others.channel(streams, stream, placed.firstPixel(), placed.kind()),
                 placed.length());
     }
 

@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import streamwright.layout.Layout;
 import streamwright.yard.BoardModel;
 import streamwright.yard.BoardOffer;
-import streamwright.yard.Drives;
 import streamwright.yard.Spot;
 
 /** One board elsewhere, of another model, taken down, elsewhere on its cable, on another cable, with another ID. */
@@ -39,11 +38,7 @@ final class BoardAlternatives {
     List<Alternative> places(Nearby.At at) {
         List<Alternative> alternatives = new ArrayList<>();
         for (Spot spot : nearby.placesBeside(at.hung().spot().at(), PLACES)) {
-            Layout changed = Edits.board(
-                    base.layout,
-                    at.cable(),
-                    at.board(),
-                    hung -> new Layout.Hung(hung.name(), hung.boardId(), hung.model(), spot, hung.ports()));
+            Layout changed = Edits.board(base.layout, at.cable(), at.board(), hung -> hung.at(spot));
             alternatives.add(base.alternative(nearby.name(spot), base.settle.all(changed)));
         }
         return alternatives;
@@ -52,7 +47,7 @@ final class BoardAlternatives {
     List<Alternative> models(Nearby.At at) {
         return base.yard.boards().stream()
                 .map(BoardOffer::model)
-                .filter(model -> model.drives() == Drives.PIXELS
+                .filter(model -> model.drives() == at.hung().model().drives()
                         && !model.equals(at.hung().model()))
                 .limit(MODELS)
                 .map(model -> base.alternative("a " + model.name() + " board", base.settle.all(modelled(at, model))))
@@ -61,8 +56,8 @@ final class BoardAlternatives {
 
     /** Its chains, the largest first, on the new model's ports with most room; the ID is given anew. */
     private Layout modelled(Nearby.At at, BoardModel model) {
-        Layout.Hung bare =
-                new Layout.Hung(at.hung().name(), null, model, at.hung().spot(), List.of());
+        Layout.Hung was = at.hung();
+        Layout.Hung bare = new Layout.Hung(was.name(), null, model, was.spot(), List.of(), was.block(), was.panels());
         Layout layout = Edits.board(base.layout, at.cable(), at.board(), hung -> bare);
         List<Layout.Chain> chains = new ArrayList<>(at.hung().ports());
         chains.sort(Comparator.comparingLong(
@@ -131,7 +126,7 @@ final class BoardAlternatives {
     }
 
     private static Layout.Hung bare(Layout.Hung hung) {
-        return Edits.ports(hung, List.of());
+        return hung.emptied();
     }
 
     /** The ID of another board of its cable, or else 0, at which boards are shipped; empty without an address. */
@@ -152,11 +147,6 @@ final class BoardAlternatives {
     private Alternative identified(Nearby.At at, int id, String what) {
         Layout.Hung old = at.hung();
         return base.alternative(
-                what,
-                Edits.board(
-                        base.layout,
-                        at.cable(),
-                        at.board(),
-                        hung -> new Layout.Hung(old.name(), id, old.model(), old.spot(), old.ports())));
+                what, Edits.board(base.layout, at.cable(), at.board(), hung -> old.named(old.name(), id)));
     }
 }

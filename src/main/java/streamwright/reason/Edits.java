@@ -2,9 +2,11 @@ package streamwright.reason;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import streamwright.layout.Layout;
 import streamwright.yard.PixelString;
+import streamwright.yard.Prop;
 
 /** Single changes of a layout. What is not changed stays the same object, so that {@link Settle} sees what was. */
 final class Edits {
@@ -90,8 +92,30 @@ final class Edits {
         return ports(hung, inserted(hung.ports(), hung.ports().size(), chain));
     }
 
+    /** With a prop's outputs behind the last used one of its block. */
+    static Layout.Hung plusOutputs(Layout.Hung hung, Prop outputs) {
+        Layout.Block block = Objects.requireNonNull(hung.block());
+        int free = 1;
+        for (Layout.Lines lines : block.props()) {
+            free = Math.max(free, lines.first() + lines.prop().outputs());
+        }
+        List<Layout.Lines> props = inserted(block.props(), block.props().size(), new Layout.Lines(outputs, free));
+        return hung.with(new Layout.Block(block.stream(), props, block.kind()));
+    }
+
+    static Layout.Hung plusPanel(Layout.Hung hung, Prop panel) {
+        return new Layout.Hung(
+                hung.name(),
+                hung.boardId(),
+                hung.model(),
+                hung.spot(),
+                hung.ports(),
+                hung.block(),
+                inserted(hung.panels(), hung.panels().size(), panel));
+    }
+
     static Layout.Hung ports(Layout.Hung hung, List<Layout.Chain> ports) {
-        return new Layout.Hung(hung.name(), hung.boardId(), hung.model(), hung.spot(), ports);
+        return hung.with(ports);
     }
 
     private static Layout.Chain strings(Layout.Chain chain, List<PixelString> strings) {

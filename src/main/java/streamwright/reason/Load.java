@@ -3,9 +3,11 @@ package streamwright.reason;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import streamwright.layout.Layout;
 import streamwright.yard.PixelKind;
+import streamwright.yard.Prop;
 
 /** What the streams of one cable carry, as shares of what they may. */
 final class Load {
@@ -20,8 +22,24 @@ final class Load {
             for (Layout.Chain chain : board.ports()) {
                 load.add(chain.stream(), measures.kind(chain.strings().get(0)), measures.share(run, board, chain));
             }
+            load.fixtures(measures, run, board);
         }
         return load;
+    }
+
+    private void fixtures(Measures measures, Layout.Run run, Layout.Hung board) {
+        Layout.Block block = board.block();
+        if (block != null) {
+            double pixels =
+                    Math.ceil(board.model().outputs() / (double) block.kind().channels());
+            add(block.stream(), block.kind(), measures.share(run, block.kind(), pixels));
+        }
+        for (Prop panel : board.panels()) {
+            PixelKind kind = Objects.requireNonNull(panel.pixel());
+            List<Integer> streams = board.model().streams();
+            double pixels = Objects.requireNonNull(panel.panel()).pixels() / (double) streams.size();
+            streams.forEach(stream -> add(stream, kind, measures.share(run, kind, Math.ceil(pixels))));
+        }
     }
 
     /** More, or with a negative share less, on a stream. */

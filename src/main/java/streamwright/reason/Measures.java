@@ -73,8 +73,11 @@ final class Measures {
 
     /** Share of a stream that a chain takes. */
     double share(Layout.Run run, Layout.Hung board, Layout.Chain chain) {
-        int limit = limit(run.controller(), kind(chain.strings().get(0)));
-        return pixels(board.spot().at(), chain.strings()) / Math.max(limit, 1e-9);
+        return share(run, kind(chain.strings().get(0)), (double) pixels(board.spot().at(), chain.strings()));
+    }
+
+    double share(Layout.Run run, PixelKind kind, double pixels) {
+        return pixels / Math.max(limit(run.controller(), kind), 1e-9);
     }
 
     /** Whether one string may come after another on a port. */

@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import streamwright.layout.Layout;
+import streamwright.yard.Drives;
 import streamwright.yard.PixelString;
 import streamwright.yard.Point;
 import streamwright.yard.Spot;
@@ -49,10 +50,15 @@ final class Nearby {
         return boards;
     }
 
-    /** Boards near a place, the nearest first. */
+    /** Boards for strings near a place, the nearest first. */
     List<At> boards(Point place, Predicate<At> which, int most) {
+        return boards(Drives.PIXELS, place, which, most);
+    }
+
+    /** Boards of a sort near a place, the nearest first. */
+    List<At> boards(Drives sort, Point place, Predicate<At> which, int most) {
         return nearest(
-                boards.stream().filter(which),
+                boards.stream().filter(at -> at.hung().model().drives() == sort).filter(which),
                 at -> Measures.straight(at.hung().spot().at(), place),
                 most);
     }

@@ -68,13 +68,12 @@ final class Settle {
         });
         List<Layout.Hung> identified = new ArrayList<>();
         for (Layout.Hung board : boards) {
-            if (board.ports().isEmpty()) {
+            if (board.bare()) {
                 continue;
             }
             Integer id = board.boardId();
             boolean clash = id != null && !stayed.contains(board.name()) && !taken.add(id);
-            identified.add(
-                    clash ? new Layout.Hung(board.name(), null, board.model(), board.spot(), board.ports()) : board);
+            identified.add(clash ? board.named(board.name(), null) : board);
         }
         return identified;
     }

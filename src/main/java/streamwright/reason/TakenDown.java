@@ -11,6 +11,7 @@ import streamwright.yard.Costs;
 import streamwright.yard.PixelKind;
 import streamwright.yard.PixelString;
 import streamwright.yard.Point;
+import streamwright.yard.Prop;
 
 /**
  * A board taken down: its chains, the largest first, go each to the cheapest place on the other boards near it; where
@@ -32,14 +33,35 @@ final class TakenDown {
     private record Place(int fault, double money, Layout layout) {}
 
     Layout of(Nearby.At at) {
-        Layout layout = Edits.board(base.layout, at.cable(), at.board(), hung -> Edits.ports(hung, List.of()));
+        Layout layout = Edits.board(base.layout, at.cable(), at.board(), Layout.Hung::emptied);
         List<Layout.Chain> chains = new ArrayList<>(at.hung().ports());
         chains.sort(Comparator.comparingLong(
                 (Layout.Chain chain) -> -base.measures.pixels(at.hung().spot().at(), chain.strings())));
         for (Layout.Chain chain : chains) {
             layout = placed(layout, at, chain.strings());
         }
+        layout = fixtures(layout, at);
         return base.settle.all(layout);
+    }
+
+    /** Outputs and panels go to the nearest other board of their sort, behind what it has, whether it has room or not. */
+    private Layout fixtures(Layout layout, Nearby.At at) {
+        Layout.Hung hung = at.hung();
+        List<Nearby.At> others =
+                nearby.boards(hung.model().drives(), hung.spot().at(), at::other, 1);
+        Layout changed = layout;
+        for (Nearby.At other : hung.ports().isEmpty() ? others : List.<Nearby.At>of()) {
+            for (Layout.Lines lines : hung.block() == null
+                    ? List.<Layout.Lines>of()
+                    : hung.block().props()) {
+                changed = Edits.board(
+                        changed, other.cable(), other.board(), board -> Edits.plusOutputs(board, lines.prop()));
+            }
+            for (Prop panel : hung.panels()) {
+                changed = Edits.board(changed, other.cable(), other.board(), board -> Edits.plusPanel(board, panel));
+            }
+        }
+        return changed;
     }
 
     private Layout placed(Layout layout, Nearby.At at, List<PixelString> strings) {

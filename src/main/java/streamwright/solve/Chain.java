@@ -1,21 +1,30 @@
 package streamwright.solve;
 
+import java.util.Arrays;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import streamwright.yard.Drives;
 
 /**
- * The strings of one port, in the order of the data, and what they cost from one spot.
+ * The strings of one port in the order of the data, or the outputs of one block, or one panel; and what they cost from
+ * one spot.
  *
  * @param strings indexes, at least one
  * @param cost of lead, jumpers and injections
- * @param pixels on the stream, nulls included
+ * @param pixels on the stream, nulls included; of a panel on all its streams
  * @param amps drawn from the board, injections included
+ * @param kind of its pixels; for outputs, which are whole pixels of any, the kind it lies on
+ * @param from with kept channels the channel of its first pixel, null pixels included; else nothing
+ * @param pictures where there are copies, of each string its picture and nulls; else empty
  */
-record Chain(int[] strings, double cost, int pixels, double amps) {
+record Chain(int[] strings, double cost, int pixels, double amps, int kind, long from, long[] pictures) {
+    private static final long[] UNTOLD = {};
 
-    /** The chain, or null where a rule of one port forbids it. */
+    /** The chain, or null where a rule of one port forbids it; of outputs {@link Blocks} makes chains. */
     static @Nullable Chain of(Site site, int spot, int model, int[] strings) {
+        Drives sort = site.sort[strings[0]];
         Site.Wire lead = site.lead(spot, strings[0]);
-        if (lead == null) {
+        if (lead == null || !site.drives(model, sort) || sort == Drives.OUTPUTS) {
             return null;
         }
         double cost = lead.cost();
@@ -33,8 +42,55 @@ record Chain(int[] strings, double cost, int pixels, double amps) {
         if (pixels > site.model(model).portMost()) {
             return null;
         }
-        double injections = site.injections(spot, model, strings, lead.length());
-        return Double.isInfinite(injections) ? null : new Chain(strings, cost + injections, pixels, amps);
+        int kind = site.kind[strings[0]];
+        double injections = sort == Drives.PANEL ? 0 : site.injections(spot, model, strings, lead.length());
+        return Double.isInfinite(injections)
+                ? null
+                : new Chain(
+                        strings,
+                        cost + injections,
+                        pixels,
+                        amps,
+                        kind,
+                        site.kept.channel[strings[0]] - lead.nulls() * (long) site.kept.width[kind],
+                        site.copies ? pictures(site, lead.nulls(), strings) : UNTOLD);
+    }
+
+    /** The same strings, less or more some of them, from another spot or at another time; null where a rule forbids it. */
+    @Nullable
+    Chain again(Chains chains, int spot, int model, int[] some) {
+        return chains.site.sort[some[0]] == Drives.OUTPUTS
+                ? Blocks.of(chains.site, model, some, kind, from)
+                : chains.of(spot, model, some);
+    }
+
+    private static long[] pictures(Site site, int leadNulls, int[] strings) {
+        long[] pictures = new long[strings.length];
+        for (int i = 0; i < strings.length; i++) {
+            int nulls = i == 0
+                    ? leadNulls
+                    : Objects.requireNonNull(site.jumper(strings[i - 1], strings[i]))
+                            .nulls();
+            pictures[i] = ((long) site.picture[strings[i]] << 32) + nulls;
+        }
+        return pictures;
+    }
+
+    /** Whether two chains show one picture, nulls and all. */
+    boolean sameAs(Chain other) {
+        return pictures.length > 0 && Arrays.equals(pictures, other.pictures);
+    }
+
+    /** Whether some string of both has one picture, but with other nulls before it. */
+    boolean unlike(Chain other) {
+        for (long mine : pictures) {
+            for (long theirs : other.pictures) {
+                if (mine != theirs && mine >> 32 == theirs >> 32) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     int head() {

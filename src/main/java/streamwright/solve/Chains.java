@@ -13,7 +13,7 @@ final class Chains {
     private record Answer(
             int spot, int model, int[] strings, @Nullable Chain chain) {}
 
-    private final Site site;
+    final Site site;
     private final @Nullable Answer[] kept = new Answer[KEPT];
 
     Chains(Site site) {

@@ -56,7 +56,12 @@ final class Draft {
         final int[] chains;
         final int[] kind;
 
-        Cable(int id, int controller, int jack, int boards, int streams) {
+        /** With kept channels of each stream its first channel, and the one behind its last; else empty. */
+        final long[] first;
+
+        final long[] behind;
+
+        Cable(int id, int controller, int jack, int boards, int streams, boolean windows) {
             this.id = id;
             this.controller = controller;
             this.jack = jack;
@@ -64,6 +69,8 @@ final class Draft {
             load = new int[streams];
             chains = new int[streams];
             kind = new int[streams];
+            first = new long[windows ? streams : 0];
+            behind = new long[first.length];
             Arrays.fill(kind, FREE);
         }
 
@@ -80,7 +87,15 @@ final class Draft {
     private record SavedBoard(
             Hung board, int spot, int model, @Nullable Chain[] ports, int[] stream, int used) {}
 
-    private record SavedCable(Cable cable, SavedBoard[] boards, double length, int[] load, int[] chains, int[] kind) {}
+    private record SavedCable(
+            Cable cable,
+            SavedBoard[] boards,
+            double length,
+            int[] load,
+            int[] chains,
+            int[] kind,
+            long[] first,
+            long[] behind) {}
 
     final Site site;
     final Chains chains;
@@ -94,10 +109,7 @@ final class Draft {
     /** Of each spot: the boards there. */
     final List<List<Hung>> boardsAt = new ArrayList<>();
 
-    /** Of each controller: the channels that its streams take. */
-    private final long[] channels;
-
-    private final long[] savedChannels;
+    final Loads loads;
     final int[] modelCount;
     int boards;
     int placed;
@@ -113,8 +125,7 @@ final class Draft {
         chains = new Chains(site);
         at = new Hung[site.strings.length];
         portOf = new int[site.strings.length];
-        channels = new long[site.controllers.length];
-        savedChannels = new long[site.controllers.length];
+        loads = new Loads(site);
         modelCount = new int[site.offers.length];
         for (int s = 0; s < site.spots.length; s++) {
             boardsAt.add(new ArrayList<>());
@@ -124,7 +135,7 @@ final class Draft {
             var model = site.controllers[c].model();
             int most = Math.min(model.boardsPerCable(), site.strings.length);
             for (int jack = 1; jack <= model.jacks() && jack <= site.strings.length; jack++) {
-                all.add(new Cable(all.size(), c, jack, most, model.streams()));
+                all.add(new Cable(all.size(), c, jack, most, model.streams(), site.kept.on));
             }
         }
         cables = all.toArray(Cable[]::new);
@@ -161,7 +172,7 @@ final class Draft {
         }
         journal.clear();
         savedCost = cost;
-        System.arraycopy(channels, 0, savedChannels, 0, channels.length);
+        loads.save();
         recording = true;
     }
 
@@ -180,7 +191,7 @@ final class Draft {
             restore(saved);
         }
         cost = savedCost;
-        System.arraycopy(savedChannels, 0, channels, 0, channels.length);
+        loads.restore();
         record();
     }
 
@@ -195,7 +206,7 @@ final class Draft {
             Arrays.fill(cable.kind, FREE);
         }
         cost = fine();
-        Arrays.fill(channels, 0);
+        loads.clear();
     }
 
     /** The cables changed since {@link #record}. */
@@ -214,7 +225,14 @@ final class Draft {
             saved[i] = new SavedBoard(h, h.spot, h.model, h.ports.clone(), h.stream.clone(), h.used);
         }
         journal.add(new SavedCable(
-                cable, saved, cable.length, cable.load.clone(), cable.chains.clone(), cable.kind.clone()));
+                cable,
+                saved,
+                cable.length,
+                cable.load.clone(),
+                cable.chains.clone(),
+                cable.kind.clone(),
+                cable.first.clone(),
+                cable.behind.clone()));
     }
 
     private void clear(Cable cable) {
@@ -252,6 +270,8 @@ final class Draft {
         System.arraycopy(saved.load, 0, cable.load, 0, cable.load.length);
         System.arraycopy(saved.chains, 0, cable.chains, 0, cable.chains.length);
         System.arraycopy(saved.kind, 0, cable.kind, 0, cable.kind.length);
+        System.arraycopy(saved.first, 0, cable.first, 0, cable.first.length);
+        System.arraycopy(saved.behind, 0, cable.behind, 0, cable.behind.length);
     }
 
     private void mark(@Nullable Chain chain, @Nullable Hung board, int port) {
@@ -275,23 +295,16 @@ final class Draft {
         if (was != null) {
             mark(was, null, 0);
             cost -= was.cost();
-            int heard = board.stream[port];
-            cable.load[heard] -= was.pixels();
-            channels[cable.controller] -= channels(was);
-            if (--cable.chains[heard] == 0) {
-                cable.kind[heard] = FREE;
-            }
+            board.ports[port] = null;
+            loads.drop(cable, board.stream[port], board.model, was);
             board.used--;
         }
-        board.ports[port] = chain;
         board.stream[port] = stream;
         if (chain != null) {
             mark(chain, board, port);
             cost += chain.cost();
-            cable.load[stream] += chain.pixels();
-            channels[cable.controller] += channels(chain);
-            cable.chains[stream]++;
-            cable.kind[stream] = site.kind[chain.head()];
+            loads.put(cable, stream, board.model, chain);
+            board.ports[port] = chain;
             board.used++;
         }
     }
@@ -305,7 +318,7 @@ final class Draft {
                 + longer * site.trunkPrice
                 + (cable.size == 0 ? site.cablePrice : 0);
         cable.length += longer;
-        Hung board = new Hung(cable, spot, model, site.ports(model));
+        Hung board = new Hung(cable, spot, model, site.sockets.count(model));
         System.arraycopy(cable.boards, position, cable.boards, position + 1, cable.size - position);
         cable.boards[position] = board;
         cable.size++;
@@ -422,37 +435,6 @@ final class Draft {
         return boardsAt.get(spot).size() < site.spots[spot].most()
                 && modelCount[model] < site.offers[model].most()
                 && boards < site.yard.boardCount().most();
-    }
-
-    /** Whether a chain with this many more pixels of a kind fits a stream of a cable. */
-    boolean streamTakes(Cable cable, int stream, int kind, int more) {
-        return (cable.kind[stream] == FREE || cable.kind[stream] == kind)
-                && cable.load[stream] + more <= site.limit[cable.controller][kind]
-                && channelsTake(cable.controller, more * (long) site.kinds[kind].channels());
-    }
-
-    /** The same for a chain that comes anew: on a board without an address every port starts at pixel 1. */
-    boolean streamBegins(Cable cable, int stream, int model, int kind, int more) {
-        return (site.model(model).addressed() || cable.chains[stream] == 0) && streamTakes(cable, stream, kind, more);
-    }
-
-    /** Whether a controller has so many channels more to give. */
-    boolean channelsTake(int controller, long more) {
-        return channels[controller] + more <= site.channelsMost[controller];
-    }
-
-    /** Whether every controller has the channels that its streams take. */
-    boolean channelsHold() {
-        for (int c = 0; c < channels.length; c++) {
-            if (!channelsTake(c, 0)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private long channels(Chain chain) {
-        return chain.pixels() * (long) site.kinds[site.kind[chain.head()]].channels();
     }
 
     /** Whether board and spot stand so many more amps, and the board's supply the kind's volts. */

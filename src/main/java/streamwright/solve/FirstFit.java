@@ -2,10 +2,12 @@ package streamwright.solve;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
+import streamwright.yard.Drives;
 import streamwright.yard.Point;
 
 /**
@@ -96,13 +98,17 @@ final class FirstFit {
             return false;
         }
         return cable.size == 0
-                || (site.model(model).addressed()
-                        && site.model(cable.boards[0].model).addressed()
+                || (site.sockets.addressed[model]
+                        && site.sockets.addressed[cable.boards[0].model]
                         && (!site.idsMatter || Ids.enough(site, cable, model)));
     }
 
     private void fill(Hung board) {
         extend(board);
+        if (site.drives(board.model, Drives.OUTPUTS)) {
+            fillBlock(board);
+            return;
+        }
         for (Site.Wire near : site.reach[board.spot]) {
             if (board.used == board.ports.length) {
                 return;
@@ -110,6 +116,20 @@ final class FirstFit {
             if (draft.at[near.to()] == null && put(board, near.to())) {
                 extend(board);
             }
+        }
+    }
+
+    /** The nearest outputs that still find room. */
+    private void fillBlock(Hung board) {
+        for (Site.Wire near : site.reach[board.spot]) {
+            Chain block = board.ports[0];
+            if (block == null || site.sort[near.to()] != Drives.OUTPUTS || draft.at[near.to()] != null) {
+                continue;
+            }
+            Blocks.joined(site, board.model, block, near.to()).stream()
+                    .filter(more -> draft.loads.takes(board.cable, board.stream[0], board.model, block, more))
+                    .findFirst()
+                    .ifPresent(more -> draft.set(board, 0, more, board.stream[0]));
         }
     }
 
@@ -132,8 +152,7 @@ final class FirstFit {
             }
             Chain longer = draft.chains.of(board.spot, board.model, chain.with(chain.strings().length, jumper.to()));
             if (longer != null
-                    && draft.streamTakes(
-                            board.cable, board.stream[port], site.kind[last], longer.pixels() - chain.pixels())
+                    && draft.loads.takes(board.cable, board.stream[port], board.model, chain, longer)
                     && draft.powerTakes(board, site.kind[last], longer.amps() - chain.amps())
                     && longer.cost() - chain.cost() <= jumper.cost() + 1e-9) {
                 draft.set(board, port, longer, board.stream[port]);
@@ -144,20 +163,35 @@ final class FirstFit {
     }
 
     private boolean put(Hung board, int string) {
-        Chain alone = draft.chains.of(board.spot, board.model, new int[] {string});
-        if (alone == null || !draft.powerTakes(board, site.kind[string], alone.amps())) {
-            return false;
+        for (Chain alone : alone(board, string)) {
+            if (draft.powerTakes(board, site.kind[string], alone.amps()) && put(board, alone)) {
+                return true;
+            }
         }
+        return false;
+    }
+
+    private List<Chain> alone(Hung board, int string) {
+        if (site.sort[string] == Drives.OUTPUTS) {
+            return Blocks.all(site, board.model, new int[] {string});
+        }
+        Chain alone = draft.chains.of(board.spot, board.model, new int[] {string});
+        return alone == null ? List.of() : List.of(alone);
+    }
+
+    private boolean put(Hung board, Chain alone) {
         int bestPort = -1;
         int bestStream = -1;
+        long least = Long.MAX_VALUE;
         for (int p = 0; p < board.ports.length; p++) {
             for (int s = 0; s < board.cable.load.length && board.ports[p] == null; s++) {
-                boolean emptier = bestPort < 0 || board.cable.load[s] < board.cable.load[bestStream];
-                if (emptier
-                        && site.hears(board.model, p, s)
-                        && draft.streamBegins(board.cable, s, board.model, site.kind[string], alone.pixels())) {
+                long weight = site.sockets.hears(board.model, p, s)
+                        ? draft.loads.weight(board.cable, s, board.model, alone)
+                        : Long.MAX_VALUE;
+                if (weight < least && draft.loads.takes(board.cable, s, board.model, null, alone)) {
                     bestPort = p;
                     bestStream = s;
+                    least = weight;
                 }
             }
         }

@@ -1,14 +1,17 @@
 package streamwright.solve;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
 import streamwright.yard.BoardModel;
+import streamwright.yard.Drives;
 
 /** Finds the cheapest place for one more string, and puts it there. One object is used again and again. */
 final class Insertion {
     /** With more boards than this, new ones join cables only beside boards that are near. */
     static final int FEW_BOARDS = 40;
+    private static final Chain NOTHING = new Chain(new int[0], 0, 0, 0, 0, 0, new long[0]);
 
     private final Draft draft;
     private final Site site;
@@ -27,6 +30,12 @@ final class Insertion {
     private int spot;
     private int model;
 
+    // what comes alone onto a socket, of outputs all blocks that could carry it, and the socket found for it
+    private Chain alone = NOTHING;
+    private List<Chain> blocks = List.of();
+    private int freeStream;
+    private Chain freeChain = NOTHING;
+
     /** Scales the price of new boards while places are weighed, so that a search does not always shun them. */
     double boardFactor = 1;
 
@@ -42,6 +51,9 @@ final class Insertion {
     boolean find(int string) {
         delta = Double.POSITIVE_INFINITY;
         weighed = Double.POSITIVE_INFINITY;
+        if (site.sort[string] == Drives.OUTPUTS) {
+            onBlocks(string);
+        }
         behind(string);
         ahead(string);
         onPorts(string);
@@ -58,7 +70,7 @@ final class Insertion {
         if (swapPort >= 0) {
             Chain moved = target.ports[port];
             int movedStream = target.stream[port];
-            int toStream = site.model(target.model).ports().get(swapPort) - 1;
+            int toStream = site.sockets.heard[target.model][swapPort] - 1;
             draft.set(target, port, null, movedStream);
             draft.set(target, swapPort, moved, toStream);
         }
@@ -124,7 +136,7 @@ final class Insertion {
         double more = longer.cost() - now.cost();
         int heard = onto.stream[draft.portOf[now.head()]];
         if (more < weighed
-                && draft.streamTakes(onto.cable, heard, site.kind[string], longer.pixels() - now.pixels())
+                && draft.loads.takes(onto.cable, heard, onto.model, now, longer)
                 && draft.powerTakes(onto, site.kind[string], longer.amps() - now.amps())) {
             take(more, more, onto, draft.portOf[now.head()], heard, longer);
         }
@@ -143,59 +155,83 @@ final class Insertion {
         }
     }
 
-    private void onPort(int string, Hung onto) {
-        Chain alone = draft.chains.of(onto.spot, onto.model, new int[] {string});
-        if (alone == null || alone.cost() >= weighed || !draft.powerTakes(onto, site.kind[string], alone.amps())) {
-            return;
-        }
-        BoardModel boardModel = site.model(onto.model);
-        int bestPort = -1;
-        int bestStream = -1;
-        int room = Integer.MAX_VALUE;
-        int free = -1;
-        for (int p = 0; p < onto.ports.length; p++) {
-            if (onto.ports[p] != null) {
-                continue;
-            }
-            free = p;
-            int hears = boardModel.ports().get(p);
-            int first = hears == BoardModel.ANY ? 0 : hears - 1;
-            int last = hears == BoardModel.ANY ? onto.cable.load.length - 1 : hears - 1;
-            for (int s = first; s <= last && s < onto.cable.load.length; s++) {
-                if (onto.cable.load[s] < room
-                        && draft.streamBegins(onto.cable, s, onto.model, site.kind[string], alone.pixels())) {
-                    bestPort = p;
-                    bestStream = s;
-                    room = onto.cable.load[s];
+    /** Onto a block that hangs already: nothing is cheaper. */
+    private void onBlocks(int string) {
+        for (Cable onto : draft.cables) {
+            for (int i = 0; i < onto.size; i++) {
+                Hung hung = onto.boards[i];
+                Chain now = hung.ports[0];
+                if (now == null || !site.drives(hung.model, Drives.OUTPUTS) || !open.test(hung)) {
+                    continue;
+                }
+                for (Chain longer : Blocks.joined(site, hung.model, now, string)) {
+                    if (weighed > 0 && draft.loads.takes(onto, hung.stream[0], hung.model, now, longer)) {
+                        take(0, 0, hung, 0, hung.stream[0], longer);
+                    }
                 }
             }
         }
-        if (bestPort >= 0) {
-            take(alone.cost(), alone.cost(), onto, bestPort, bestStream, alone);
-        } else if (free >= 0) {
-            swapIn(string, onto, alone, free);
+    }
+
+    private void onPort(int string, Hung onto) {
+        if (!alone(string, onto.spot, onto.model)
+                || alone.cost() >= weighed
+                || !draft.powerTakes(onto, site.kind[string], alone.amps())) {
+            return;
+        }
+        int free = -1;
+        for (int p = 0; p < onto.ports.length; p++) {
+            free = onto.ports[p] == null ? p : free;
+        }
+        if (free < 0) {
+            return;
+        }
+        int best = freePort(onto.cable, onto.model, onto);
+        if (best >= 0) {
+            take(alone.cost(), alone.cost(), onto, best, freeStream, freeChain);
+        } else if (site.sort[string] == Drives.PIXELS) {
+            swapIn(onto, alone, free);
         }
     }
 
+    /** The string alone on a socket there; of outputs all blocks that could carry it. */
+    private boolean alone(int string, int s, int m) {
+        blocks = List.of();
+        if (!site.drives(m, site.sort[string])) {
+            return false;
+        }
+        if (site.sort[string] == Drives.OUTPUTS) {
+            blocks = Blocks.all(site, m, new int[] {string});
+            if (!blocks.isEmpty()) {
+                alone = blocks.get(0);
+            }
+            return !blocks.isEmpty();
+        }
+        Chain chain = draft.chains.of(s, m, new int[] {string});
+        if (chain != null) {
+            alone = chain;
+        }
+        return chain != null;
+    }
+
     /** Where the free ports hear full streams: a chain of the board moves there, and the string takes its port. */
-    private void swapIn(int string, Hung onto, Chain alone, int free) {
-        BoardModel boardModel = site.model(onto.model);
-        int freeStream = boardModel.ports().get(free) - 1;
-        if (freeStream < 0 || freeStream >= onto.cable.load.length) {
+    private void swapIn(Hung onto, Chain comes, int free) {
+        int stream = site.sockets.heard[onto.model][free] - 1;
+        if (stream < 0 || stream >= onto.cable.load.length) {
             return;
         }
         for (int p = 0; p < onto.ports.length; p++) {
             Chain there = onto.ports[p];
-            if (there == null || onto.stream[p] == freeStream) {
+            if (there == null || onto.stream[p] == stream) {
                 continue;
             }
             int heard = onto.stream[p];
-            long channels = alone.pixels() * (long) site.kinds[site.kind[string]].channels();
-            boolean fits = draft.channelsTake(onto.cable.controller, channels)
-                    && draft.streamBegins(onto.cable, freeStream, onto.model, site.kind[there.head()], there.pixels())
-                    && draft.streamTakes(onto.cable, heard, site.kind[string], alone.pixels() - there.pixels());
+            long channels = comes.pixels() * (long) site.kept.width[comes.kind()];
+            boolean fits = (site.kept.on || draft.loads.channelsTake(onto.cable.controller, channels))
+                    && draft.loads.takes(onto.cable, stream, onto.model, null, there)
+                    && draft.loads.takes(onto.cable, heard, onto.model, there, comes);
             if (fits) {
-                take(alone.cost(), alone.cost(), onto, p, heard, alone);
+                take(comes.cost(), comes.cost(), onto, p, heard, comes);
                 swapPort = free;
                 return;
             }
@@ -219,13 +255,11 @@ final class Insertion {
     }
 
     private void onNewBoard(int string, int m, int s, double price) {
-        Chain alone = draft.chains.of(s, m, new int[] {string});
-        if (alone == null
+        if (!alone(string, s, m)
                 || !draft.spotTakes(s, alone.amps())
                 || alone.amps() > site.model(m).ampsMost()) {
             return;
         }
-        fresh = alone;
         freshPrice = price;
         freshModel = m;
         freshSpot = s;
@@ -266,12 +300,12 @@ final class Insertion {
         if (!room) {
             return;
         }
-        double fixed = fresh.cost() + (onto.size == 0 ? site.cablePrice : 0);
+        double fixed = alone.cost() + (onto.size == 0 ? site.cablePrice : 0);
         double weightedFixed = fixed + boardFactor * freshPrice;
         if (weightedFixed >= weighed) {
             return;
         }
-        int heard = freshPort(onto, freshModel, site.kind[fresh.head()], fresh.pixels());
+        int heard = freePort(onto, freshModel, null);
         if (heard < 0) {
             return;
         }
@@ -279,7 +313,7 @@ final class Insertion {
             double longer = draft.detour(onto, at, freshSpot);
             double wire = longer * site.trunkPrice;
             if (weightedFixed + boardFactor * wire < weighed && lengthHolds(onto, at, freshSpot, longer)) {
-                take(fixed + freshPrice + wire, weightedFixed + boardFactor * wire, null, heard, freshStream, fresh);
+                take(fixed + freshPrice + wire, weightedFixed + boardFactor * wire, null, heard, freeStream, freeChain);
                 cable = onto;
                 position = at;
                 spot = freshSpot;
@@ -289,26 +323,34 @@ final class Insertion {
     }
 
     // of the new board in hand
-    private Chain fresh = new Chain(new int[0], 0, 0, 0);
     private double freshPrice;
     private int freshModel;
     private int freshSpot;
-    private int freshStream;
 
-    /** The port of a new board on a cable that hears the emptiest stream with room; -1 where there is none. */
-    private int freshPort(Cable onto, int m, int kind, int more) {
+    /**
+     * The free port of a board (null for a new one) on a cable that hears the stream which suits best; -1 where none
+     * takes what comes alone.
+     */
+    private int freePort(Cable onto, int m, @Nullable Hung there) {
         int best = -1;
-        int room = Integer.MAX_VALUE;
-        BoardModel boardModel = site.model(m);
-        for (int p = 0; p < boardModel.ports().size(); p++) {
-            int hears = boardModel.ports().get(p);
-            int first = hears == BoardModel.ANY ? 0 : hears - 1;
-            int last = hears == BoardModel.ANY ? onto.load.length - 1 : hears - 1;
+        long least = Long.MAX_VALUE;
+        int[] heard = site.sockets.heard[m];
+        for (int p = 0; p < heard.length; p++) {
+            if (there != null && there.ports[p] != null) {
+                continue;
+            }
+            int first = heard[p] == BoardModel.ANY ? 0 : heard[p] - 1;
+            int last = heard[p] == BoardModel.ANY ? onto.load.length - 1 : heard[p] - 1;
             for (int s = first; s <= last && s < onto.load.length; s++) {
-                if (onto.load[s] < room && draft.streamTakes(onto, s, kind, more)) {
-                    best = p;
-                    freshStream = s;
-                    room = onto.load[s];
+                for (int variant = 0; variant < Math.max(1, blocks.size()); variant++) {
+                    Chain chain = blocks.isEmpty() ? alone : blocks.get(variant);
+                    long weight = draft.loads.weight(onto, s, m, chain);
+                    if (weight < least && draft.loads.takes(onto, s, m, null, chain)) {
+                        best = p;
+                        freeStream = s;
+                        freeChain = chain;
+                        least = weight;
+                    }
                 }
             }
         }
@@ -316,7 +358,7 @@ final class Insertion {
     }
 
     private boolean roomForMore(Cable onto, int m) {
-        if (!site.model(onto.boards[0].model).addressed()) {
+        if (!site.sockets.addressed[onto.boards[0].model]) {
             return false;
         }
         return !site.idsMatter || Ids.enough(site, onto, m);

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 
 /** Strings that nothing tells apart (one prop, equal pixels, feed and tail), taken together as one item with a count. */
 final class Items {
-    private record Likeness(int prop, int pixels, Object feed, Object tail) {}
+    private record Likeness(int prop, int pixels, Object feed, Object tail, long channel) {}
 
     /** Of each string: its item. */
     final int[] of;
@@ -29,7 +29,8 @@ final class Items {
         List<Integer> samples = new ArrayList<>();
         for (int i = 0; i < of.length; i++) {
             int string = i;
-            var likeness = new Likeness(site.prop[i], site.pixels[i], site.strings[i].feed(), site.strings[i].tail());
+            var likeness = new Likeness(
+                    site.prop[i], site.pixels[i], site.strings[i].feed(), site.strings[i].tail(), site.kept.channel[i]);
             of[i] = seen.computeIfAbsent(likeness, key -> {
                 samples.add(string);
                 return samples.size() - 1;

@@ -9,12 +9,14 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
 import streamwright.yard.BoardModel;
+import streamwright.yard.Drives;
 
 /** Shares chains out over the ports of one cable's boards so that no stream overflows: first greedily, then exactly. */
 final class Packing {
@@ -24,6 +26,7 @@ final class Packing {
     private final Site site;
     private final Cable cable;
     private final List<Load> loads = new ArrayList<>();
+    private final List<Load> fixtures = new ArrayList<>();
 
     Packing(Draft draft, Cable cable) {
         this.draft = draft;
@@ -31,9 +34,13 @@ final class Packing {
         this.cable = cable;
     }
 
-    /** A chain that some board at the spot must carry; the largest should come first. */
+    /** A chain that some board at the spot must carry; the largest should come first. Outputs come one prop at a time. */
     void add(int spot, int[] strings) {
-        loads.add(new Load(spot, strings));
+        if (site.sort[strings[0]] == Drives.PIXELS) {
+            loads.add(new Load(spot, strings));
+        } else {
+            fixtures.add(new Load(spot, strings));
+        }
     }
 
     /** How sharing out ended. */
@@ -46,6 +53,13 @@ final class Packing {
 
     /** Sets the chains on ports. */
     Ending solve() {
+        // outputs and panels go where they first find room: what this cannot place is not proved to have none
+        fixtures.sort(Comparator.comparingInt(load -> -site.outputs[load.strings[0]]));
+        for (Load load : fixtures) {
+            if (!joined(load) && !greedy(load)) {
+                return Ending.UNKNOWN;
+            }
+        }
         int done = 0;
         while (done < loads.size() && greedy(loads.get(done))) {
             done++;
@@ -54,40 +68,69 @@ final class Packing {
             return held(Realization.allUsed(cable));
         }
         for (int i = 0; i < cable.size; i++) {
-            for (int p = 0; p < cable.boards[i].ports.length; p++) {
-                draft.set(cable.boards[i], p, null, cable.boards[i].stream[p]);
+            Hung board = cable.boards[i];
+            for (int p = 0; site.drives(board.model, Drives.PIXELS) && p < board.ports.length; p++) {
+                draft.set(board, p, null, board.stream[p]);
             }
         }
-        return exact();
+        return site.kept.on ? Ending.UNKNOWN : exact();
+    }
+
+    /** Outputs onto a block that hangs already. */
+    private boolean joined(Load load) {
+        if (site.sort[load.strings[0]] != Drives.OUTPUTS) {
+            return false;
+        }
+        for (int i = 0; i < cable.size; i++) {
+            Hung board = cable.boards[i];
+            Chain block = board.ports[0];
+            if (board.spot != load.spot || block == null || !site.drives(board.model, Drives.OUTPUTS)) {
+                continue;
+            }
+            for (Chain more : Blocks.joined(site, board.model, block, load.strings[0])) {
+                if (draft.loads.takes(cable, board.stream[0], board.model, block, more)) {
+                    draft.set(board, 0, more, board.stream[0]);
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private List<Chain> chains(Hung board, Load load) {
+        if (site.sort[load.strings[0]] == Drives.OUTPUTS) {
+            return Blocks.all(site, board.model, load.strings);
+        }
+        Chain chain = Chain.of(site, board.spot, board.model, load.strings);
+        return chain == null ? List.of() : List.of(chain);
     }
 
     private boolean greedy(Load load) {
         Hung best = null;
         int bestPort = -1;
         int bestStream = -1;
-        int room = Integer.MAX_VALUE;
+        long room = Long.MAX_VALUE;
         Chain bestChain = null;
         for (int i = 0; i < cable.size; i++) {
             Hung board = cable.boards[i];
             if (board.spot != load.spot || board.used == board.ports.length) {
                 continue;
             }
-            Chain chain = Chain.of(site, board.spot, board.model, load.strings);
-            if (chain == null || !draft.powerTakes(board, site.kind[chain.head()], chain.amps())) {
-                continue;
-            }
-            for (int s = 0; s < cable.load.length; s++) {
-                int port = freePort(board, s);
-                // an empty board first: every board must carry something
-                int full = cable.load[s] + (board.used == 0 ? 0 : 1 << 24);
-                if (port >= 0
-                        && full < room
-                        && draft.streamBegins(cable, s, board.model, site.kind[chain.head()], chain.pixels())) {
-                    best = board;
-                    bestPort = port;
-                    bestStream = s;
-                    room = full;
-                    bestChain = chain;
+            for (Chain chain : chains(board, load)) {
+                if (!draft.powerTakes(board, site.kind[chain.head()], chain.amps())) {
+                    continue;
+                }
+                for (int s = 0; s < cable.load.length; s++) {
+                    int port = freePort(board, s);
+                    // an empty board first: every board must carry something
+                    long full = draft.loads.weight(cable, s, board.model, chain) + (board.used == 0 ? 0 : 1L << 50);
+                    if (port >= 0 && full < room && draft.loads.takes(cable, s, board.model, null, chain)) {
+                        best = board;
+                        bestPort = port;
+                        bestStream = s;
+                        room = full;
+                        bestChain = chain;
+                    }
                 }
             }
         }
@@ -100,13 +143,13 @@ final class Packing {
 
     /** A port that hears the stream; one that can be set to any only where no other does. */
     private int freePort(Hung board, int stream) {
-        List<Integer> ports = site.model(board.model).ports();
+        int[] heard = site.sockets.heard[board.model];
         int any = -1;
-        for (int p = 0; p < ports.size(); p++) {
-            if (board.ports[p] == null && ports.get(p) == stream + 1) {
+        for (int p = 0; p < heard.length; p++) {
+            if (board.ports[p] == null && heard[p] == stream + 1) {
                 return p;
             }
-            any = board.ports[p] == null && ports.get(p) == BoardModel.ANY ? p : any;
+            any = board.ports[p] == null && heard[p] == BoardModel.ANY ? p : any;
         }
         return any;
     }
@@ -119,13 +162,17 @@ final class Packing {
 
     private Ending exact() {
         CpModel model = new CpModel();
-        // copies may share pixels, which this does not try: then nothing is proved
-        boolean whole = !site.copies;
+        // copies may share pixels, and outputs and panels hang elsewhere, which this does not try: nothing is proved
+        // then
+        boolean whole = site.plain;
         List<Put> puts = new ArrayList<>();
         BoolVar[][] kindOf = new BoolVar[cable.load.length][site.kinds.length];
         for (int s = 0; s < kindOf.length; s++) {
             for (int k = 0; k < site.kinds.length; k++) {
                 kindOf[s][k] = model.newBoolVar("");
+                if (cable.kind[s] != Draft.FREE && cable.kind[s] != k) {
+                    model.addEquality(kindOf[s][k], 0);
+                }
             }
             model.addAtMostOne(kindOf[s]);
         }
@@ -188,7 +235,7 @@ final class Packing {
                         sum.addTerm(put.is, put.chain.pixels());
                     }
                 }
-                model.addLessOrEqual(sum, site.limit[cable.controller][k]);
+                model.addLessOrEqual(sum, Math.max(0, site.limit[cable.controller][k] - cable.load[s]));
             }
         }
         for (int i = 0; i < cable.size; i++) {
@@ -209,7 +256,7 @@ final class Packing {
                 IntVar over = model.newIntVar(0, any, "");
                 model.addLessOrEqual(onFixed.addTerm(over, -1), Collections.frequency(ports, s + 1));
                 onAny.add(over);
-                if (!site.model(board.model).addressed()) {
+                if (!site.sockets.addressed[board.model]) {
                     model.addAtMostOne(onStream.toArray(BoolVar[]::new));
                 }
             }

@@ -12,7 +12,6 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import streamwright.physics.Ground;
-import streamwright.yard.Prop;
 import streamwright.yard.Yard;
 
 /** Lays a yard out: first by hand practice, then better by search, then proves how good the best is. */
@@ -43,16 +42,12 @@ public final class Planner {
     }
 
     /**
-     * Plans the pixel strings of a yard.
+     * Plans a yard.
      *
      * @param ground of the same yard
      */
     public static Outcome plan(Yard yard, Ground ground, Budget budget, Outcome.Progress progress) {
         long begin = System.nanoTime();
-        List<String> beyond = beyond(yard);
-        if (!beyond.isEmpty()) {
-            return new Outcome.Beyond(beyond);
-        }
         Site site = new Site(yard, ground);
         List<Outcome.Obstruction> obstructions = Obstructions.of(site);
         if (!obstructions.isEmpty()) {
@@ -84,22 +79,6 @@ public final class Planner {
                         incumbent.bound(),
                         planner.hand,
                         budget.interrupted().getAsBoolean());
-    }
-
-    private static List<String> beyond(Yard yard) {
-        List<String> beyond = new ArrayList<>();
-        if (yard.keepChannels()) {
-            beyond.add("channels: keep");
-        }
-        for (Prop prop : yard.props()) {
-            if (prop.outputs() > 0) {
-                beyond.add(prop.id() + ": mains outputs");
-            }
-            if (prop.panel() != null) {
-                beyond.add(prop.id() + ": a panel");
-            }
-        }
-        return beyond;
     }
 
     private void run() {

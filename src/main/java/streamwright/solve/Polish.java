@@ -182,24 +182,44 @@ final class Polish {
         for (int p = 0; p < moved.length; p++) {
             Chain chain = board.ports[p];
             if (chain != null) {
-                moved[p] = draft.chains.of(spot, board.model, chain.strings());
+                moved[p] = chain.again(draft.chains, spot, board.model, chain.strings());
                 if (moved[p] == null) {
                     return false;
                 }
                 more[board.stream[p]] += moved[p].pixels() - chain.pixels();
-                if (!draft.streamTakes(cable, board.stream[p], site.kind[chain.head()], more[board.stream[p]])) {
-                    return false;
-                }
             }
+        }
+        if (site.plain && !sumsHold(board, more)) {
+            return false;
         }
         int from = board.spot;
         double before = draft.cost();
         draft.move(board, spot, moved);
-        if (draft.cost() < before - WORTH && draft.lengthsHold(cable) && draft.powerTakes(board, anyKind(board), 0)) {
+        if (draft.cost() < before - WORTH
+                && draft.lengthsHold(cable)
+                && draft.powerTakes(board, anyKind(board), 0)
+                && (site.plain || draft.loads.holds(cable))) {
             return true;
         }
         draft.move(board, from, was);
         return false;
+    }
+
+    /** Whether the streams of a board's chains take so many pixels more. */
+    private boolean sumsHold(Hung board, int[] more) {
+        Cable cable = board.cable;
+        for (int p = 0; p < board.ports.length; p++) {
+            Chain chain = board.ports[p];
+            int s = board.stream[p];
+            if (chain != null && cable.load[s] + more[s] > site.limit[cable.controller][chain.kind()]) {
+                return false;
+            }
+        }
+        long channels = 0;
+        for (int s = 0; s < more.length; s++) {
+            channels += more[s] == 0 ? 0 : more[s] * (long) site.kept.width[cable.kind[s]];
+        }
+        return draft.loads.channelsTake(cable.controller, channels);
     }
 
     private int anyKind(Hung board) {
@@ -234,6 +254,9 @@ final class Polish {
             return false;
         }
         Hung moved = transfer(board, best, place.at);
+        if (moved == null) {
+            return false;
+        }
         if (draft.lengthsHold(best) && draft.lengthsHold(from)) {
             return true;
         }
@@ -271,10 +294,13 @@ final class Polish {
 
     private boolean fits(Hung board, Cable to) {
         if (to.load.length < board.cable.load.length
-                || !site.model(board.model).addressed()
-                || !site.model(to.boards[0].model).addressed()
+                || !site.sockets.addressed[board.model]
+                || !site.sockets.addressed[to.boards[0].model]
                 || (site.idsMatter && !Ids.enough(site, to, board.model))) {
             return false;
+        }
+        if (!site.plain) {
+            return eachFits(board, to);
         }
         long channels = 0;
         int[] more = new int[to.load.length];
@@ -293,20 +319,47 @@ final class Polish {
                 kinds[s] = kind;
             }
         }
-        return to.controller == board.cable.controller || draft.channelsTake(to.controller, channels);
+        return to.controller == board.cable.controller || draft.loads.channelsTake(to.controller, channels);
     }
 
-    private Hung transfer(Hung board, Cable to, int at) {
-        Hung moved = draft.hang(to, at, board.spot, board.model);
+    private boolean eachFits(Hung board, Cable to) {
         for (int p = 0; p < board.ports.length; p++) {
             Chain chain = board.ports[p];
-            if (chain != null) {
-                int s = board.stream[p];
-                draft.set(board, p, null, s);
-                draft.set(moved, p, chain, s);
+            if (chain != null && !draft.loads.takes(to, board.stream[p], board.model, null, chain)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Null, and nothing is changed, where the streams of the other cable do not take all together. */
+    private @Nullable Hung transfer(Hung board, Cable to, int at) {
+        Hung moved = draft.hang(to, at, board.spot, board.model);
+        for (int p = 0; p < board.ports.length; p++) {
+            if (!replug(board, moved, p)) {
+                while (--p >= 0) {
+                    replug(moved, board, p);
+                }
+                draft.takeDown(moved);
+                return null;
             }
         }
         draft.takeDown(board);
         return moved;
+    }
+
+    private boolean replug(Hung from, Hung to, int port) {
+        Chain chain = from.ports[port];
+        int stream = from.stream[port];
+        if (chain == null) {
+            return true;
+        }
+        draft.set(from, port, null, stream);
+        if (!site.plain && !draft.loads.takes(to.cable, stream, to.model, null, chain)) {
+            draft.set(from, port, chain, stream);
+            return false;
+        }
+        draft.set(to, port, chain, stream);
+        return true;
     }
 }

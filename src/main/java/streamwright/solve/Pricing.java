@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import streamwright.solve.Continuations.Next;
+import streamwright.yard.Drives;
 
 /**
  * Finds the strands that a dual solution prices below a bar, spot by spot: chains are grown along jumpers, depth first,
@@ -74,7 +75,9 @@ final class Pricing {
         pixels = new int[items.size];
         int port = 0;
         for (var offer : site.offers) {
-            port = Math.max(port, offer.model().portMost());
+            port = offer.model().drives() == Drives.PIXELS
+                    ? Math.max(port, offer.model().portMost())
+                    : port;
         }
         var costs = site.yard.costs();
         injection =
@@ -89,7 +92,7 @@ final class Pricing {
             pixels[k] = site.pixels[items.sample[k]];
             next[k] = jumpers(k);
         }
-        step = Arrays.stream(pixels).min().orElse(1);
+        step = Arrays.stream(pixels).filter(p -> p > 0).min().orElse(1);
         steps = Arrays.stream(most).max().orElse(0) / step;
         whole = Arrays.stream(pixels).map(p -> p / step).toArray();
         int table = Math.min(steps, STEPS_MOST);
@@ -136,6 +139,14 @@ final class Pricing {
                 path[0] = head;
                 uses[head]++;
                 double value = lead.cost() - worth.start - worth.heads[head] - worth.items[head];
+                if (site.sort[lead.to()] != Drives.PIXELS) {
+                    // outputs and panels hang alone
+                    if (value < bar) {
+                        remember(1, value);
+                    }
+                    uses[head]--;
+                    continue;
+                }
                 grow(1, value, lead.nulls() + pixels[head], whole[head], free.begin(head));
                 uses[head]--;
             }
@@ -156,7 +167,9 @@ final class Pricing {
         List<Found> found = new ArrayList<>();
         for (Site.Wire lead : site.reach[spot]) {
             int head = items.of[lead.to()];
-            if (items.sample[head] != lead.to() || whole[head] >= charge.length) {
+            if (items.sample[head] != lead.to()
+                    || whole[head] >= charge.length
+                    || site.sort[lead.to()] != Drives.PIXELS) {
                 continue;
             }
             double value = lead.cost() - worth.start - worth.heads[head] - worth.items[head] + charge[whole[head]];

@@ -59,7 +59,9 @@ final class Realization {
                 return new Result.Unknown();
             }
         }
-        return draft.complete() && draft.channelsHold() ? new Result.Plan(Snapshot.of(draft)) : new Result.Unknown();
+        return draft.complete() && draft.loads.channelsHold()
+                ? new Result.Plan(Snapshot.of(draft))
+                : new Result.Unknown();
     }
 
     private boolean trunks() {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import streamwright.yard.Drives;
 
 /** Finds sets of spots whose boards are too few when counted whole ({@link Cut#wholeBoards}): grown greedily. */
 final class Rounding {
@@ -95,7 +96,7 @@ final class Rounding {
             }
         }
         List<Integer> order = IntStream.range(0, items.size)
-                .filter(k -> led[k] > 1e-6)
+                .filter(k -> led[k] > 1e-6 && site.sort[items.sample[k]] == Drives.PIXELS)
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> (items.count[k] - led[k]) / items.count[k]))
                 .toList();

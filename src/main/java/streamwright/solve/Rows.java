@@ -2,6 +2,7 @@ package streamwright.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import streamwright.yard.Drives;
 
 /** The rows that every plan obeys, before any cut. */
 final class Rows {
@@ -15,7 +16,13 @@ final class Rows {
             rows.add(served(k, items.count[k]));
         }
         for (int p = 0; p < site.spots.length; p++) {
-            rows.add(ports(site, p));
+            if (site.plain) {
+                rows.add(ports(site, p));
+            } else {
+                for (Drives sort : Drives.values()) {
+                    rows.add(Sorts.sockets(site, items, p, sort));
+                }
+            }
             rows.add(reached(p));
             rows.add(passed(site, p));
             rows.add(arrivals(p));
@@ -43,6 +50,7 @@ final class Rows {
         rows.add(pixels(site, items));
         rows.add(cableBoards(site));
         rows.add(cableLength(site));
+        rows.addAll(Sorts.boards(site));
         return rows;
     }
 

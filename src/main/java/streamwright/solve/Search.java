@@ -170,8 +170,11 @@ final class Search {
         Chain chain = board.ports[port];
         Chain rest = null;
         if (chain.strings().length > 1) {
-            rest = draft.chains.of(board.spot, board.model, chain.without(chain.indexOf(string)));
-            if (rest == null || rest.pixels() > chain.pixels()) {
+            rest = chain.again(draft.chains, board.spot, board.model, chain.without(chain.indexOf(string)));
+            boolean fits = rest != null
+                    && rest.pixels() <= chain.pixels()
+                    && (site.plain || draft.loads.takes(board.cable, board.stream[port], board.model, chain, rest));
+            if (!fits) {
                 for (int other : chain.strings()) {
                     loose[looseCount++] = other;
                 }

@@ -3,9 +3,7 @@ package streamwright.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +35,22 @@ final class Site {
 
     final Yard yard;
     final Ground ground;
+
+    /** The pixel strings, and behind them what is placed like one string: each prop of outputs and each panel. */
     final PixelString[] strings;
+
+    /** Of each string: what its board must drive. */
+    final Drives[] sort;
+
+    /** Of each string: the mains outputs that it takes of its board; 0 for pixels. */
+    final int[] outputs;
+
+    final Kept kept;
+    final Sockets sockets;
+
+    /** Whether streams do no more than add up the pixels of strings: no outputs, panels, copies or kept channels. */
+    final boolean plain;
+
     final Spot[] spots;
     final BoardOffer[] offers;
     final Controller[] controllers;
@@ -55,6 +68,9 @@ final class Site {
 
     /** Whether some prop copies another. */
     final boolean copies;
+
+    /** Of each string: the string whose picture it shows, itself or the one it copies. */
+    final int[] picture;
 
     /** Of each string: the leads that may reach it, by spot and cheapest first. */
     final Wire[][] leads;
@@ -112,29 +128,28 @@ final class Site {
     Site(Yard yard, Ground ground) {
         this.yard = yard;
         this.ground = ground;
-        strings = yard.strings().toArray(PixelString[]::new);
+        strings = Fixtures.strings(yard);
         trunkPrice = yard.costs().trunk();
         cablePrice = yard.costs().cable();
         hopMost = yard.rules().hopMost() + LENGTH_ROUNDING;
         cableMost = yard.rules().cableMost() + LENGTH_ROUNDING;
         spots = yard.places().toArray(Spot[]::new);
-        offers = yard.boards().stream()
-                .filter(offer -> offer.model().drives() == Drives.PIXELS)
-                .toArray(BoardOffer[]::new);
+        offers = Fixtures.offers(yard);
         controllers = yard.controllers().toArray(Controller[]::new);
-        Map<PixelKind, Integer> kindIds = new LinkedHashMap<>();
-        kind = new int[strings.length];
-        prop = new int[strings.length];
-        int at = 0;
+        prop = Fixtures.props(yard);
         List<Prop> props = yard.props();
-        for (int p = 0; p < props.size(); p++) {
-            PixelKind pixel = props.get(p).pixel();
-            for (int s = 0; s < props.get(p).strings().size() && pixel != null; s++) {
-                prop[at] = p;
-                kind[at++] = kindIds.computeIfAbsent(pixel, key -> kindIds.size());
-            }
+        sort = new Drives[strings.length];
+        outputs = new int[strings.length];
+        kinds = Fixtures.kinds(yard);
+        kind = new int[strings.length];
+        List<PixelKind> kindIds = List.of(kinds);
+        for (int i = 0; i < strings.length; i++) {
+            sort[i] = Fixtures.sort(props.get(prop[i]));
+            outputs[i] = props.get(prop[i]).outputs();
+            PixelKind pixel = props.get(prop[i]).pixel();
+            kind[i] = pixel == null ? 0 : kindIds.indexOf(pixel);
         }
-        kinds = kindIds.keySet().toArray(PixelKind[]::new);
+        sockets = new Sockets(offers);
         voltsMatter =
                 Arrays.stream(kinds).mapToDouble(PixelKind::volts).distinct().count() > 1;
         pixels = Arrays.stream(strings).mapToInt(PixelString::pixels).toArray();
@@ -142,17 +157,20 @@ final class Site {
         pixelsAtLeast = IntStream.range(0, pixels.length)
                 .map(i -> props.get(prop[i]).copyOf() == null ? pixels[i] : 0)
                 .toArray();
+        picture = Fixtures.pictures(yard, prop);
         draw = new double[strings.length];
         for (int i = 0; i < strings.length; i++) {
-            draw[i] = pixels[i] * kinds[kind[i]].amps() * yard.brightness();
+            draw[i] = sort[i] == Drives.PIXELS ? pixels[i] * kinds[kind[i]].amps() * yard.brightness() : 0;
         }
+        kept = new Kept(this);
+        plain = !copies && !yard.keepChannels() && Arrays.stream(sort).allMatch(each -> each == Drives.PIXELS);
         int boardsMost = Arrays.stream(controllers)
                 .mapToInt(c -> c.model().boardsPerCable())
                 .max()
                 .orElse(0);
         idsMatter = Arrays.stream(offers).anyMatch(o -> Ids.most(o.model()) - Ids.least(o.model()) + 1 < boardsMost);
         streams = Arrays.stream(controllers)
-                .mapToInt(c -> Math.min(c.model().streams(), streamsHeard()))
+                .mapToInt(c -> Math.min(c.model().streams(), sockets.streamsHeard))
                 .toArray();
         channelsMost = Arrays.stream(controllers)
                 .mapToLong(c -> Math.min(
@@ -211,6 +229,9 @@ final class Site {
             boolean evenAcrossJumpers =
                     jumper >= streamwright.physics.Wire.ohms(yard.rules(), kinds[k].wireMm2(), kinds[k].pitch());
             for (int m = 0; m < offers.length; m++) {
+                if (!drives(m, Drives.PIXELS)) {
+                    continue;
+                }
                 int low = 0;
                 int high = STRETCH_MOST;
                 while (low < high) {
@@ -230,32 +251,18 @@ final class Site {
         return most;
     }
 
-    private int streamsHeard() {
-        int most = 0;
-        for (BoardOffer offer : offers) {
-            for (int heard : offer.model().ports()) {
-                most = heard == BoardModel.ANY ? Integer.MAX_VALUE : Math.max(most, heard);
-                if (most == Integer.MAX_VALUE) {
-                    return most;
-                }
-            }
-        }
-        return most;
-    }
-
     /** All jacks of all controllers. */
     int jacks() {
         return Arrays.stream(controllers).mapToInt(c -> c.model().jacks()).sum();
     }
 
+    /** Ports of a model for pixel strings. */
     int ports(int model) {
         return offers[model].model().ports().size();
     }
 
-    /** Whether a port (0-based) of a model hears a stream (0-based), or can be set to it. */
-    boolean hears(int model, int port, int stream) {
-        int heard = model(model).ports().get(port);
-        return heard == BoardModel.ANY || heard == stream + 1;
+    boolean drives(int model, Drives what) {
+        return offers[model].model().drives() == what;
     }
 
     BoardModel model(int model) {
@@ -304,7 +311,13 @@ final class Site {
 
     /** Whether some model's port powers a chain without any injection. */
     boolean needsNoInjection(int[] chain, double leadLength) {
+        if (sort[chain[0]] != Drives.PIXELS) {
+            return true;
+        }
         for (int m = 0; m < offers.length; m++) {
+            if (!drives(m, Drives.PIXELS)) {
+                continue;
+            }
             Power power = powers[m][kind[chain[0]]];
             boolean fits = chain.length == 1
                     ? power.fits(leadLength, pixels[chain[0]])
@@ -335,6 +348,9 @@ final class Site {
 
     /** Price of the injections that a chain needs on a port; infinite where none would do. */
     double injections(int spot, int model, int[] chain, double leadLength) {
+        if (!drives(model, sort[chain[0]])) {
+            return Double.POSITIVE_INFINITY;
+        }
         Power power = powers[model][kind[chain[0]]];
         if (chain.length == 1 && power.fits(leadLength, pixels[chain[0]])) {
             return 0;
@@ -376,19 +392,18 @@ final class Site {
             List<Wire> found = new ArrayList<>();
             int string = i;
             Point feed = strings[i].feed();
-            places.near(feed, most, s -> {
+            // outputs are wired on site, from wherever their board hangs
+            places.near(feed, sort[i] == Drives.OUTPUTS ? Double.POSITIVE_INFINITY : most, s -> {
                 // the straight way is never longer than the path, and spares the search around obstacles
-                if (Runs.lead(rules, Grid.straight(spots[s].at(), feed)) > most) {
+                if (sort[string] != Drives.OUTPUTS && Runs.lead(rules, Grid.straight(spots[s].at(), feed)) > most) {
                     return;
                 }
                 double length = Runs.lead(rules, ground.path(spots[s].at(), feed));
-                int nulls = Runs.leadNulls(rules, length);
-                if (nulls <= rules.nullsMost()) {
-                    double cost = length * yard.costs().lead();
-                    Wire wire = new Wire(s, length, nulls, cost);
+                Wire wire = lead(s, string, length);
+                if (wire != null) {
                     found.add(wire);
                     leadOf.put(s, string, wire);
-                    bySpot.get(s).add(new Wire(string, length, nulls, cost));
+                    bySpot.get(s).add(new Wire(string, wire.length, wire.nulls, wire.cost));
                 }
             });
             leads[i] = cheapestFirst(found);
@@ -396,6 +411,17 @@ final class Site {
         for (int s = 0; s < spots.length; s++) {
             reach[s] = cheapestFirst(bySpot.get(s));
         }
+    }
+
+    /** Leads to outputs and panels are wired on site and cost nothing here; only a panel's has a limit. */
+    private @Nullable Wire lead(int spot, int string, double length) {
+        int nulls = sort[string] == Drives.OUTPUTS ? 0 : Runs.leadNulls(yard.rules(), length);
+        if (sort[string] != Drives.PIXELS) {
+            return nulls == 0 ? new Wire(spot, length, 0, 0) : null;
+        }
+        return nulls <= yard.rules().nullsMost() && kept.room(string, nulls)
+                ? new Wire(spot, length, nulls, length * yard.costs().lead())
+                : null;
     }
 
     private void findJumpers() {
@@ -420,7 +446,7 @@ final class Site {
                 }
                 double length = Runs.lead(rules, ground.path(tail, feed));
                 int nulls = Runs.jumperNulls(rules, length);
-                if (nulls <= rules.nullsMost()) {
+                if (nulls <= rules.nullsMost() && kept.mayFollow(string, j, nulls)) {
                     double cost = length * yard.costs().jumper();
                     Wire wire = new Wire(j, length, nulls, cost);
                     found.add(wire);
@@ -436,6 +462,9 @@ final class Site {
     }
 
     private boolean mayShare(int i, int j) {
+        if (sort[i] != Drives.PIXELS) {
+            return false;
+        }
         Follow first = yard.props().get(prop[i]).follow();
         return prop[i] == prop[j]
                 ? first != Follow.NONE
@@ -455,7 +484,9 @@ final class Site {
 
     private static Wire[] cheapestFirst(List<Wire> wires) {
         return wires.stream()
-                .sorted(Comparator.comparingDouble(Wire::cost).thenComparingInt(Wire::to))
+                .sorted(Comparator.comparingDouble(Wire::cost)
+                        .thenComparingDouble(Wire::length)
+                        .thenComparingInt(Wire::to))
                 .toArray(Wire[]::new);
     }
 }

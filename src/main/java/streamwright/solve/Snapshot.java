@@ -7,6 +7,7 @@ import streamwright.layout.Layout;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
 import streamwright.yard.PixelString;
+import streamwright.yard.Prop;
 
 /** A draft's layout as it was at one moment; can be put back into any draft of the same site. */
 record Snapshot(double cost, List<SavedCable> cables) {
@@ -51,21 +52,47 @@ record Snapshot(double cost, List<SavedCable> cables) {
             Cable cable = draft.cables[saved.cable];
             List<Layout.Hung> boards = new ArrayList<>();
             for (SavedBoard board : saved.boards) {
-                List<Layout.Chain> chains = new ArrayList<>();
-                for (int p = 0; p < board.ports.length; p++) {
-                    Chain chain = board.ports[p];
-                    if (chain != null) {
-                        List<PixelString> strings = new ArrayList<>();
-                        for (int string : chain.strings()) {
-                            strings.add(site.strings[string]);
-                        }
-                        chains.add(new Layout.Chain(p + 1, board.stream[p] + 1, strings));
-                    }
-                }
-                boards.add(new Layout.Hung(site.model(board.model), site.spots[board.spot], chains));
+                boards.add(hung(site, board));
             }
             runs.add(new Layout.Run(site.controllers[cable.controller], cable.jack, boards));
         }
         return new Layout(runs);
+    }
+
+    private static Layout.Hung hung(Site site, SavedBoard board) {
+        List<Layout.Chain> chains = new ArrayList<>();
+        Layout.Block block = null;
+        List<Prop> panels = new ArrayList<>();
+        for (int p = 0; p < board.ports.length; p++) {
+            Chain chain = board.ports[p];
+            if (chain == null) {
+                continue;
+            }
+            switch (site.sort[chain.head()]) {
+                case PIXELS -> {
+                    List<PixelString> strings = new ArrayList<>();
+                    for (int string : chain.strings()) {
+                        strings.add(site.strings[string]);
+                    }
+                    chains.add(new Layout.Chain(p + 1, board.stream[p] + 1, strings));
+                }
+                case OUTPUTS ->
+                    block = new Layout.Block(board.stream[p] + 1, lines(site, chain), site.kinds[chain.kind()]);
+                case PANEL -> panels.add(site.yard.props().get(site.prop[chain.head()]));
+            }
+        }
+        return new Layout.Hung(null, null, site.model(board.model), site.spots[board.spot], chains, block, panels);
+    }
+
+    /** With kept channels the outputs that their channels tell, else one prop's behind the other's. */
+    private static List<Layout.Lines> lines(Site site, Chain block) {
+        List<Layout.Lines> lines = new ArrayList<>();
+        int next = 1;
+        for (int prop : block.strings()) {
+            int first = site.kept.on ? (int) (site.kept.channel[prop] - block.from()) + 1 : next;
+            lines.add(new Layout.Lines(site.yard.props().get(site.prop[prop]), first));
+            next += site.outputs[prop];
+        }
+        return lines;
     }
 }

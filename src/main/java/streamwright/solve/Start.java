@@ -3,6 +3,7 @@ package streamwright.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import streamwright.yard.Drives;
 
 /** The columns with which the relaxation begins: each item alone wherever a lead reaches it, and a known plan's chains. */
 final class Start {
@@ -31,7 +32,7 @@ final class Start {
         for (Snapshot.SavedCable cable : plan.cables()) {
             for (Snapshot.SavedBoard board : cable.boards()) {
                 for (Chain chain : board.ports()) {
-                    if (chain != null) {
+                    if (chain != null && site.sort[chain.head()] == Drives.PIXELS) {
                         all.add(column(
                                 board.spot(),
                                 Arrays.stream(chain.strings())

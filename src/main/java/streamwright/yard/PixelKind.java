@@ -27,4 +27,11 @@ public record PixelKind(
         double amps,
         double pitch,
         double wireMm2,
-        String source) {}
+        String source) {
+    /**
+     * Three channels in 24 bits of 1.25 us and a reset of 300 us (Worldsemi WS2811 datasheet, high speed mode; reset of
+     * later parts of the family, from memory): what a stream is of that carries nothing but outputs. It feeds nothing.
+     */
+    public static final PixelKind PLAIN =
+            new PixelKind("ws2811", 3, 24, 1.25, 300, 0, 12, 10, 0, 0, 1, "Worldsemi WS2811 datasheet");
+}

@@ -3,6 +3,7 @@ package streamwright.yard;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A whole yard, checked: ids are unique, models resolved, defaults filled in.
@@ -55,6 +56,18 @@ public record Yard(
             }
         }
         return feeds.stream().map(Spot::unnamed).toList();
+    }
+
+    /**
+     * The kinds of pixels that streams may be of, in the order of the file. Outputs take whole pixels of any kind; where
+     * a yard has nothing else, of {@link PixelKind#PLAIN}.
+     */
+    public List<PixelKind> streamKinds() {
+        List<PixelKind> kinds = props.stream()
+                .flatMap(prop -> Stream.ofNullable(prop.pixel()))
+                .distinct()
+                .toList();
+        return kinds.isEmpty() ? List.of(PixelKind.PLAIN) : kinds;
     }
 
     /** All pixel strings in the order of the file. */
