@@ -11,6 +11,7 @@ import streamwright.yard.Drives;
  * as long as its chains together, and chains of one picture count once; where they are kept it is a window from its
  * lowest to its highest channel.
  */
+@SuppressWarnings("ReferenceEquality") // a chain stands for its socket: an equal one hangs elsewhere
 final class Loads {
     private final Site site;
 
