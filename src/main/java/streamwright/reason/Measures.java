@@ -73,7 +73,8 @@ final class Measures {
 
     /** Share of a stream that a chain takes. */
     double share(Layout.Run run, Layout.Hung board, Layout.Chain chain) {
-        return share(run, kind(chain.strings().get(0)), (double) pixels(board.spot().at(), chain.strings()));
+        return share(
+                run, kind(chain.strings().get(0)), (double) pixels(board.spot().at(), chain.strings()));
     }
 
     double share(Layout.Run run, PixelKind kind, double pixels) {

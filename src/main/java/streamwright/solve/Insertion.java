@@ -11,6 +11,7 @@ import streamwright.yard.Drives;
 final class Insertion {
     /** With more boards than this, new ones join cables only beside boards that are near. */
     static final int FEW_BOARDS = 40;
+
     private static final Chain NOTHING = new Chain(new int[0], 0, 0, 0, 0, 0, new long[0]);
 
     private final Draft draft;
