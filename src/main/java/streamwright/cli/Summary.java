@@ -1,13 +1,20 @@
 package streamwright.cli;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import streamwright.plan.Board;
 import streamwright.plan.Cable;
+import streamwright.plan.Outputs;
+import streamwright.plan.PanelUse;
 import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.Status;
@@ -16,6 +23,7 @@ import streamwright.plan.StringUse;
 import streamwright.plan.Totals;
 import streamwright.report.Cautions;
 import streamwright.report.Figures;
+import streamwright.report.FullWhite;
 import streamwright.yard.Point;
 import streamwright.yard.Prop;
 import streamwright.yard.Yard;
@@ -26,9 +34,13 @@ final class Summary {
     private final String unit;
     private final Map<String, Boolean> several = new HashMap<>();
     private final Map<String, Board> boards;
+    private final List<FullWhite.Draw> draws;
+    private final double brightness;
 
     private Summary(Yard yard, Plan plan) {
         this.plan = plan;
+        draws = FullWhite.of(yard, plan);
+        brightness = yard.brightness();
         unit = yard.units().symbol();
         for (Prop prop : yard.props()) {
             several.put(prop.id(), prop.several());
@@ -56,7 +68,7 @@ final class Summary {
                         .formatted(
                                 plan.yard(),
                                 Figures.count(totals.strings(), "string"),
-                                Figures.count(totals.pixels(), "pixel"),
+                                Figures.count(totals.pixels(), "pixel") + others(),
                                 Figures.count(totals.boards(), "board"),
                                 Figures.count(totals.cables(), "cable"))
                 + line("cost", Figures.money(plan.cost()) + ", " + proof(plan));
@@ -77,7 +89,51 @@ final class Summary {
                 "extras",
                 Figures.count(totals.nulls(), "null pixel") + ", " + Figures.count(injections, "injection")
                         + " of power");
-        return injections > 0 ? Cautions.POWER + "\n\n" + head.stripTrailing() : head.stripTrailing();
+        head += white();
+        boolean power = injections > 0 || !draws.isEmpty() || outputs() > 0;
+        return power ? Cautions.POWER + "\n\n" + head.stripTrailing() : head.stripTrailing();
+    }
+
+    private long outputs() {
+        return plan.boards().stream()
+                .flatMap(board -> Stream.ofNullable(board.outputs()))
+                .mapToLong(outputs -> outputs.lines().size())
+                .sum();
+    }
+
+    private String others() {
+        long panels =
+                plan.boards().stream().mapToLong(board -> board.panels().size()).sum();
+        return (outputs() > 0 ? ", " + Figures.count(outputs(), "mains output") : "")
+                + (panels > 0 ? ", " + Figures.count(panels, "panel") : "");
+    }
+
+    /** The highest draw of a fuse in the show and in white, and a warning where a test in white would blow one. */
+    private String white() {
+        if (draws.isEmpty()) {
+            return "";
+        }
+        FullWhite.Draw most = draws.stream()
+                .max(Comparator.comparingDouble((FullWhite.Draw draw) -> draw.white() / draw.fuse())
+                        .thenComparingDouble(FullWhite.Draw::white))
+                .orElseThrow();
+        String fuse = Double.isInfinite(most.fuse()) ? "no fuse" : "a fuse of " + Figures.plain(most.fuse()) + " A";
+        String text = line(
+                "power",
+                "highest at %s %s: %s A in the show, %s A in full white, on %s"
+                        .formatted(most.board(), most.place(), two(most.show()), two(most.white()), fuse));
+        long blown = draws.stream().filter(FullWhite.Draw::blows).count();
+        if (blown > 0) {
+            text += line(
+                    "WARNING",
+                    "do not test in full white: it would blow " + Figures.count(blown, "fuse") + ", the show keeps to "
+                            + Figures.plain(100 * brightness) + " %");
+        }
+        return text;
+    }
+
+    private static String two(double amps) {
+        return Figures.plain(Math.round(100 * amps) / 100.0);
     }
 
     private static String line(String what, String text) {
@@ -136,19 +192,50 @@ final class Summary {
     private void rows(Table table, Board board, double hop) {
         boolean first = true;
         for (PortUse port : board.ports()) {
-            table.row(
-                    first ? board.id() : "",
-                    first ? board.model() : "",
-                    first ? place(board) : "",
-                    first ? Figures.length(hop) : "",
-                    first && board.boardId() != null ? board.boardId() : "",
-                    first && board.switches() != null ? board.switches() : "",
-                    port.port(),
-                    port.stream(),
-                    span(port.strings()),
-                    strings(port));
+            row(table, board, hop, first, port.port(), port.stream(), span(port.strings()), strings(port));
             first = false;
         }
+        others(table, board, hop);
+    }
+
+    private void others(Table table, Board board, double hop) {
+        Outputs outputs = board.outputs();
+        if (outputs != null) {
+            Map<String, List<Integer>> lines = new LinkedHashMap<>();
+            outputs.lines()
+                    .forEach(line -> lines.computeIfAbsent(line.prop(), prop -> new ArrayList<>())
+                            .add(line.output()));
+            String what = lines.entrySet().stream()
+                    .map(prop -> prop.getKey() + " at outputs " + Collections.min(prop.getValue()) + "-"
+                            + Collections.max(prop.getValue()))
+                    .collect(Collectors.joining(", "));
+            int last = outputs.startPixel() + outputs.pixels() - 1;
+            row(table, board, hop, true, "all", outputs.stream(), outputs.startPixel() + "-" + last, what);
+        }
+        boolean first = true;
+        for (PanelUse panel : board.panels()) {
+            for (PanelUse.Part part : panel.parts()) {
+                int last = part.startPixel() + part.pixels() - 1;
+                String span = part.startPixel() + "-" + last;
+                row(table, board, hop, first, "panel", part.stream(), span, first ? panel.prop() : "");
+                first = false;
+            }
+        }
+    }
+
+    private static void row(
+            Table table, Board board, double hop, boolean first, Object port, int stream, String span, String what) {
+        table.row(
+                first ? board.id() : "",
+                first ? board.model() : "",
+                first ? place(board) : "",
+                first ? Figures.length(hop) : "",
+                first && board.boardId() != null ? board.boardId() : "",
+                first && board.switches() != null ? board.switches() : "",
+                port,
+                stream,
+                span,
+                what);
     }
 
     private static String place(Board board) {
