@@ -24,7 +24,7 @@ record Chain(int[] strings, double cost, int pixels, double amps, int kind, long
     static @Nullable Chain of(Site site, int spot, int model, int[] strings) {
         Drives sort = site.sort[strings[0]];
         Site.Wire lead = site.lead(spot, strings[0]);
-        if (lead == null || !site.drives(model, sort) || sort == Drives.OUTPUTS) {
+        if (lead == null || !site.suits(model, strings[0]) || sort == Drives.OUTPUTS) {
             return null;
         }
         double cost = lead.cost();

@@ -125,13 +125,13 @@ final class Cut {
     }
 
     /**
-     * Boards come whole. Let W be a set of spots and T a set of items with n strings in all. Ports at W are at least
+     * Boards come whole. Let W be a set of spots and T a set of items of one group with n strings in all. Ports at W are at least
      * the strands there that T's strings lead, so {@code sum P(m) boards(m) >= n - s} with s the strings of T that lead
      * no strand at W. Mixed-integer rounding (Nemhauser and Wolsey 1990) of this row divided by P, the most ports of a
      * model, gives {@code sum F(P(m)/P) boards(m) + s / (P f) >= ceil(n/P)} with f the fractional part of n/P and
      * {@code F(a) = floor(a) + min(1, frac(a)/f)}.
      */
-    static Row wholeBoards(boolean[] inside, boolean[] leads, int strings, Site site) {
+    static Row wholeBoards(boolean[] inside, boolean[] leads, int strings, Site site, int group) {
         int ports = 0;
         for (int m = 0; m < site.offers.length; m++) {
             ports = Math.max(ports, site.ports(m));
@@ -139,7 +139,9 @@ final class Cut {
         int rest = strings % ports;
         double[] weight = new double[site.offers.length];
         for (int m = 0; m < weight.length; m++) {
-            weight[m] = rest * (site.ports(m) == ports ? 1.0 : Math.min(1.0, site.ports(m) / (double) rest));
+            boolean there = site.groupOf[m] == group;
+            weight[m] =
+                    !there ? 0 : rest * (site.ports(m) == ports ? 1.0 : Math.min(1.0, site.ports(m) / (double) rest));
         }
         double low = rest * (strings / ports + 1) - strings;
         return new Row() {

@@ -242,7 +242,7 @@ final class Draft {
                 mark(chain, null, 0);
             }
             boardsAt.get(board.spot).remove(board);
-            modelCount[board.model]--;
+            modelCount[site.stock[board.model]]--;
             boards--;
             cable.boards[i] = null;
         }
@@ -260,7 +260,7 @@ final class Draft {
             System.arraycopy(was.stream, 0, board.stream, 0, was.stream.length);
             cable.boards[cable.size++] = board;
             boardsAt.get(board.spot).add(board);
-            modelCount[board.model]++;
+            modelCount[site.stock[board.model]]++;
             boards++;
             for (int p = 0; p < board.ports.length; p++) {
                 mark(board.ports[p], board, p);
@@ -323,7 +323,7 @@ final class Draft {
         cable.boards[position] = board;
         cable.size++;
         boardsAt.get(spot).add(board);
-        modelCount[model]++;
+        modelCount[site.stock[model]]++;
         boards++;
         return board;
     }
@@ -340,7 +340,7 @@ final class Draft {
         System.arraycopy(cable.boards, position + 1, cable.boards, position, cable.size - position - 1);
         cable.boards[--cable.size] = null;
         boardsAt.get(board.spot).remove(board);
-        modelCount[board.model]--;
+        modelCount[site.stock[board.model]]--;
         boards--;
         cable.length -= shorter;
         cost -= boardPrice(board.model)
@@ -383,7 +383,7 @@ final class Draft {
 
     /** Price of one more board of a model, less what it takes off the fine for too few boards. */
     double boardPrice(int model) {
-        double price = modelCount[model] < site.offers[model].have() ? 0 : site.offers[model].price();
+        double price = modelCount[site.stock[model]] < site.offers[model].have() ? 0 : site.offers[model].price();
         return boards < site.yard.boardCount().least() ? price - FINE : price;
     }
 
@@ -433,20 +433,13 @@ final class Draft {
     /** Whether one more board of the model may hang at the spot. */
     boolean mayHang(int spot, int model) {
         return boardsAt.get(spot).size() < site.spots[spot].most()
-                && modelCount[model] < site.offers[model].most()
+                && modelCount[site.stock[model]] < site.offers[model].most()
                 && boards < site.yard.boardCount().most();
     }
 
-    /** Whether board and spot stand so many more amps, and the board's supply the kind's volts. */
-    boolean powerTakes(Hung board, int kind, double more) {
+    /** Whether board and spot stand so many more amps. */
+    boolean powerTakes(Hung board, double more) {
         BoardModel model = site.model(board.model);
-        if (site.voltsMatter) {
-            for (Chain chain : board.ports) {
-                if (chain != null && site.kinds[site.kind[chain.head()]].volts() != site.kinds[kind].volts()) {
-                    return false;
-                }
-            }
-        }
         return (Double.isInfinite(model.ampsMost()) || board.amps() + more <= model.ampsMost() + Site.AMPS_ROUNDING)
                 && spotTakes(board.spot, more);
     }

@@ -153,7 +153,7 @@ final class FirstFit {
             Chain longer = draft.chains.of(board.spot, board.model, chain.with(chain.strings().length, jumper.to()));
             if (longer != null
                     && draft.loads.takes(board.cable, board.stream[port], board.model, chain, longer)
-                    && draft.powerTakes(board, site.kind[last], longer.amps() - chain.amps())
+                    && draft.powerTakes(board, longer.amps() - chain.amps())
                     && longer.cost() - chain.cost() <= jumper.cost() + 1e-9) {
                 draft.set(board, port, longer, board.stream[port]);
                 return true;
@@ -164,7 +164,7 @@ final class FirstFit {
 
     private boolean put(Hung board, int string) {
         for (Chain alone : alone(board, string)) {
-            if (draft.powerTakes(board, site.kind[string], alone.amps()) && put(board, alone)) {
+            if (draft.powerTakes(board, alone.amps()) && put(board, alone)) {
                 return true;
             }
         }

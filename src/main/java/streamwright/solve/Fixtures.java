@@ -71,6 +71,10 @@ final class Fixtures {
         return prop.outputs() > 0 ? Drives.OUTPUTS : prop.panel() == null ? Drives.PIXELS : Drives.PANEL;
     }
 
+    static List<Group> groups(Yard yard) {
+        return yard.props().stream().map(Group::of).distinct().toList();
+    }
+
     /** The boards on offer that drive something of the yard's. */
     static BoardOffer[] offers(Yard yard) {
         List<Drives> needed =
@@ -78,6 +82,15 @@ final class Fixtures {
         return yard.boards().stream()
                 .filter(offer -> needed.contains(offer.model().drives()))
                 .toArray(BoardOffer[]::new);
+    }
+
+    /** What may share a board: all that needs a board of its sort, of pixel strings those of one voltage. */
+    record Group(Drives sort, double volts) {
+        static Group of(Prop prop) {
+            PixelKind kind = prop.pixel();
+            boolean strings = Fixtures.sort(prop) == Drives.PIXELS && kind != null;
+            return new Group(Fixtures.sort(prop), strings ? kind.volts() : 0);
+        }
     }
 
     /** The kinds that a stream may be of. */

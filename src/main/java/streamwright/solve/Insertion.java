@@ -138,7 +138,7 @@ final class Insertion {
         int heard = onto.stream[draft.portOf[now.head()]];
         if (more < weighed
                 && draft.loads.takes(onto.cable, heard, onto.model, now, longer)
-                && draft.powerTakes(onto, site.kind[string], longer.amps() - now.amps())) {
+                && draft.powerTakes(onto, longer.amps() - now.amps())) {
             take(more, more, onto, draft.portOf[now.head()], heard, longer);
         }
     }
@@ -175,9 +175,7 @@ final class Insertion {
     }
 
     private void onPort(int string, Hung onto) {
-        if (!alone(string, onto.spot, onto.model)
-                || alone.cost() >= weighed
-                || !draft.powerTakes(onto, site.kind[string], alone.amps())) {
+        if (!alone(string, onto.spot, onto.model) || alone.cost() >= weighed || !draft.powerTakes(onto, alone.amps())) {
             return;
         }
         int free = -1;
@@ -198,7 +196,7 @@ final class Insertion {
     /** The string alone on a socket there; of outputs all blocks that could carry it. */
     private boolean alone(int string, int s, int m) {
         blocks = List.of();
-        if (!site.drives(m, site.sort[string])) {
+        if (!site.suits(m, string)) {
             return false;
         }
         if (site.sort[string] == Drives.OUTPUTS) {

@@ -87,6 +87,9 @@ final class Loads {
         long growth = 0;
         for (int part = 0; part < site.sockets.parts(model); part++) {
             int s = site.sockets.part(model, stream, part);
+            if (s >= cable.load.length) {
+                return Long.MAX_VALUE;
+            }
             long low = from(then, model, part);
             long high = low + pixels(then, model, part) * (long) site.kept.width[then.kind()];
             if (cable.chains[s] > 0) {

@@ -147,7 +147,12 @@ final class Master {
 
     /** Every board carries at least one string, which must be in its reach. */
     int boardsMost(int spot, int model) {
-        return Math.min(Math.min(site.spots[spot].most(), site.offers[model].most()), site.reach[spot].length);
+        int most = Math.min(site.spots[spot].most(), site.offers[model].most());
+        int inReach = 0;
+        for (Site.Wire lead : site.reach[spot]) {
+            inReach += site.suits(model, lead.to()) ? 1 : 0;
+        }
+        return Math.min(most, inReach);
     }
 
     double arcCost(int from, int to) {

@@ -117,7 +117,7 @@ final class Packing {
                 continue;
             }
             for (Chain chain : chains(board, load)) {
-                if (!draft.powerTakes(board, site.kind[chain.head()], chain.amps())) {
+                if (!draft.powerTakes(board, chain.amps())) {
                     continue;
                 }
                 for (int s = 0; s < cable.load.length; s++) {
@@ -268,7 +268,7 @@ final class Packing {
         for (int i = 0; i < cable.size; i++) {
             Hung board = cable.boards[i];
             for (@Nullable Chain chain : board.ports) {
-                if (chain != null && !draft.powerTakes(board, site.kind[chain.head()], 0)) {
+                if (chain != null && !draft.powerTakes(board, 0)) {
                     return false;
                 }
             }

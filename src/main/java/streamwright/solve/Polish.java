@@ -197,7 +197,7 @@ final class Polish {
         draft.move(board, spot, moved);
         if (draft.cost() < before - WORTH
                 && draft.lengthsHold(cable)
-                && draft.powerTakes(board, anyKind(board), 0)
+                && draft.powerTakes(board, 0)
                 && (site.plain || draft.loads.holds(cable))) {
             return true;
         }
@@ -220,15 +220,6 @@ final class Polish {
             channels += more[s] == 0 ? 0 : more[s] * (long) site.kept.width[cable.kind[s]];
         }
         return draft.loads.channelsTake(cable.controller, channels);
-    }
-
-    private int anyKind(Hung board) {
-        for (Chain chain : board.ports) {
-            if (chain != null) {
-                return site.kind[chain.head()];
-            }
-        }
-        throw new IllegalStateException("an empty board");
     }
 
     /** Moves a board to the cable and position where its trunk costs least. */

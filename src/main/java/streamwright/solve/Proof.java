@@ -69,7 +69,7 @@ final class Proof {
         root = new Master(site, items, strands, false, effort::stopped);
         Rows.of(site, items).forEach(root::addRow);
         cables = root.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
-        boards = root.addRow(Rows.boards(-1, 0, Integer.MAX_VALUE));
+        boards = root.addRow(Rows.boards(0, Integer.MAX_VALUE));
         new Neighbours(site).arcs().forEach(arc -> root.addArc(arc[0], arc[1]));
         Start start = new Start(site, items);
         start.alone().forEach(root::addColumn);
@@ -128,7 +128,7 @@ final class Proof {
         Master slimmer = new Master(site, items, strands, false, effort::stopped);
         Rows.of(site, items).forEach(slimmer::addRow);
         cables = slimmer.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
-        boards = slimmer.addRow(Rows.boards(-1, 0, Integer.MAX_VALUE));
+        boards = slimmer.addRow(Rows.boards(0, Integer.MAX_VALUE));
         root.bindingCuts().forEach(slimmer::addRow);
         root.arcs().forEach(arc -> slimmer.addArc(arc[0], arc[1]));
         root.columns().forEach(slimmer::addColumn);
@@ -256,7 +256,7 @@ final class Proof {
         Rows.of(site, items).forEach(whole::addRow);
         root.bindingCuts().forEach(whole::addRow);
         whole.addRow(Rows.cables(site, one.cables, one.cables));
-        whole.addRow(Rows.boards(-1, one.boards, one.boards));
+        whole.addRow(Rows.boards(one.boards, one.boards));
         survivors.arcs().forEach(arc -> whole.addArc(arc[0], arc[1]));
         survivors.columns().forEach(whole::addColumn);
         return whole;

@@ -27,7 +27,7 @@ final class Rounding {
         ports = most;
     }
 
-    private record Found(Set<Integer> spots, List<Integer> leads, int strings, double broken) {}
+    private record Found(Set<Integer> spots, List<Integer> leads, int strings, double broken, int group) {}
 
     List<Row> broken(Master master, int most) {
         List<Integer> active = IntStream.range(0, site.spots.length)
@@ -89,6 +89,15 @@ final class Rounding {
 
     /** The most broken row for a set of spots: items join in the order of how wholly they are led from there. */
     private Found best(Master master, Set<Integer> spots) {
+        Found best = best(master, spots, 0);
+        for (int group = 1; group < site.groups; group++) {
+            Found found = best(master, spots, group);
+            best = found.broken > best.broken ? found : best;
+        }
+        return best;
+    }
+
+    private Found best(Master master, Set<Integer> spots, int group) {
         double[] led = new double[items.size];
         for (int k = 0; k < items.size; k++) {
             for (int p : spots) {
@@ -96,7 +105,9 @@ final class Rounding {
             }
         }
         List<Integer> order = IntStream.range(0, items.size)
-                .filter(k -> led[k] > 1e-6 && site.sort[items.sample[k]] == Drives.PIXELS)
+                .filter(k -> led[k] > 1e-6
+                        && site.group[items.sample[k]] == group
+                        && site.sort[items.sample[k]] == Drives.PIXELS)
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> (items.count[k] - led[k]) / items.count[k]))
                 .toList();
@@ -113,6 +124,9 @@ final class Rounding {
                 double weighed = 0;
                 for (int p : spots) {
                     for (int m = 0; m < site.offers.length; m++) {
+                        if (site.groupOf[m] != group) {
+                            continue;
+                        }
                         weighed += master.boardValue[p][m] * rest * Math.min(1.0, site.ports(m) / (double) rest);
                     }
                 }
@@ -124,7 +138,7 @@ final class Rounding {
                 }
             }
         }
-        return new Found(spots, order.subList(0, cut), bestStrings, most);
+        return new Found(spots, order.subList(0, cut), bestStrings, most, group);
     }
 
     private Row row(Found found) {
@@ -132,6 +146,6 @@ final class Rounding {
         boolean[] leads = new boolean[items.size];
         found.spots.forEach(p -> inside[p] = true);
         found.leads.forEach(k -> leads[k] = true);
-        return Cut.wholeBoards(inside, leads, found.strings, site);
+        return Cut.wholeBoards(inside, leads, found.strings, site, found.group);
     }
 }

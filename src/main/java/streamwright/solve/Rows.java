@@ -1,6 +1,7 @@
 package streamwright.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import streamwright.yard.Drives;
 
@@ -16,12 +17,15 @@ final class Rows {
             rows.add(served(k, items.count[k]));
         }
         for (int p = 0; p < site.spots.length; p++) {
-            if (site.plain) {
+            if (site.groups == 1 && site.sort[0] == Drives.PIXELS) {
                 rows.add(ports(site, p));
             } else {
-                for (Drives sort : Drives.values()) {
-                    rows.add(Sorts.sockets(site, items, p, sort));
+                for (int group = 0; group < site.groups; group++) {
+                    rows.add(Groups.sockets(site, items, p, group));
                 }
+            }
+            if (Groups.someAlone(site)) {
+                rows.add(Groups.alone(site, p));
             }
             rows.add(reached(p));
             rows.add(passed(site, p));
@@ -35,22 +39,21 @@ final class Rows {
             }
         }
         for (int m = 0; m < site.offers.length; m++) {
-            if (site.offers[m].have() > 0) {
-                rows.add(owned(m, site.offers[m].have()));
+            if (site.stock[m] == m && site.offers[m].have() > 0) {
+                rows.add(owned(site, m, site.offers[m].have()));
             }
-            if (site.offers[m].most() < Integer.MAX_VALUE) {
-                rows.add(boards(m, 0, site.offers[m].most()));
+            if (site.stock[m] == m && site.offers[m].most() < Integer.MAX_VALUE) {
+                rows.add(most(site, m, site.offers[m].most()));
             }
         }
         for (int c = 0; c < site.controllers.length; c++) {
             rows.add(jacks(c, site.controllers[c].model().jacks()));
         }
-        rows.add(boards(
-                -1, site.yard.boardCount().least(), site.yard.boardCount().most()));
+        rows.add(boards(site.yard.boardCount().least(), site.yard.boardCount().most()));
         rows.add(pixels(site, items));
         rows.add(cableBoards(site));
         rows.add(cableLength(site));
-        rows.addAll(Sorts.boards(site));
+        rows.addAll(Groups.boards(site));
         return rows;
     }
 
@@ -155,11 +158,17 @@ final class Rows {
         return new Simple(0, INF, (from, to) -> to == p ? 1 : 0, -1, NO_START, spot -> spot == p ? -1 : 0, NO_BOARD);
     }
 
-    /** Cables do not branch: what leaves a spot came there. */
+    /** Cables do not branch: what leaves a spot came there; at a board without address, which is alone, a cable ends. */
     private static Row passed(Site site, int p) {
         int node = site.controllers.length + p;
         return new Simple(
-                0, INF, (from, to) -> (to == p ? 1 : 0) - (from == node ? 1 : 0), -1, NO_START, NO_USE, NO_BOARD);
+                0,
+                INF,
+                (from, to) -> (to == p ? 1 : 0) - (from == node ? 1 : 0),
+                -1,
+                NO_START,
+                NO_USE,
+                (spot, m) -> spot == p && !site.sockets.addressed[m] ? -1 : 0);
     }
 
     /** A cable comes to a spot only for a board there. */
@@ -184,7 +193,7 @@ final class Rows {
     }
 
     /** Boards beyond the owned ones are paid for. */
-    private static Row owned(int model, int have) {
+    private static Row owned(Site site, int model, int have) {
         return new Row() {
             @Override
             public double low() {
@@ -198,7 +207,7 @@ final class Rows {
 
             @Override
             public double board(int spot, int m) {
-                return m == model ? -1 : 0;
+                return site.stock[m] == model ? -1 : 0;
             }
 
             @Override
@@ -208,16 +217,14 @@ final class Rows {
         };
     }
 
-    /** Number of boards of a model, or of all for -1. */
-    static Row boards(int model, double low, double high) {
-        return new Simple(
-                low,
-                high >= Integer.MAX_VALUE ? INF : high,
-                NO_ARC,
-                -1,
-                NO_START,
-                NO_USE,
-                (spot, m) -> model < 0 || m == model ? 1 : 0);
+    /** Number of boards of a model. */
+    private static Row most(Site site, int model, double most) {
+        return new Simple(0, most, NO_ARC, -1, NO_START, NO_USE, (spot, m) -> site.stock[m] == model ? 1 : 0);
+    }
+
+    /** Number of boards in all. */
+    static Row boards(double low, double high) {
+        return new Simple(low, high >= Integer.MAX_VALUE ? INF : high, NO_ARC, -1, NO_START, NO_USE, (spot, m) -> 1);
     }
 
     /** Number of cables of one controller. */
@@ -231,8 +238,12 @@ final class Rows {
                 low, high, (from, to) -> from < site.controllers.length ? 1 : 0, -1, NO_START, NO_USE, NO_BOARD);
     }
 
-    /** Each cable has room for at most its boards. */
+    /** Each cable has room for at most its boards, and for none beside one without address. */
     private static Row cableBoards(Site site) {
+        int whole = Arrays.stream(site.controllers)
+                .mapToInt(c -> c.model().boardsPerCable())
+                .min()
+                .orElse(1);
         return new Simple(
                 0,
                 INF,
@@ -242,7 +253,7 @@ final class Rows {
                 -1,
                 NO_START,
                 NO_USE,
-                (spot, m) -> -1);
+                (spot, m) -> site.sockets.addressed[m] ? -1 : -whole);
     }
 
     /** All hops are within the length of all cables; a board that is not reached from elsewhere has a hop of loops. */

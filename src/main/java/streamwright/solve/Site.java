@@ -52,7 +52,19 @@ final class Site {
     final boolean plain;
 
     final Spot[] spots;
+    /** The boards on offer; one that may be supplied with several voltages stands here once for each. */
     final BoardOffer[] offers;
+
+    /** Of each offer: the first of those that are one and the same in the yard, with one price and one number. */
+    final int[] stock;
+
+    /** Of each offer and of each string: what may share a board. */
+    final int[] groupOf;
+
+    final int[] group;
+
+    final int groups;
+
     final Controller[] controllers;
     final PixelKind[] kinds;
 
@@ -105,9 +117,6 @@ final class Site {
     /** Of each kind: lit pixels in one stretch of power at most, whatever port, lead and order; a bound, not a rule. */
     final int[] stretchMost;
 
-    /** Whether kinds of several voltages share the yard. */
-    final boolean voltsMatter;
-
     /** Of each controller: the channels that it has to give, within its own range and that of E1.31 universes. */
     final long[] channelsMost;
 
@@ -134,24 +143,39 @@ final class Site {
         hopMost = yard.rules().hopMost() + LENGTH_ROUNDING;
         cableMost = yard.rules().cableMost() + LENGTH_ROUNDING;
         spots = yard.places().toArray(Spot[]::new);
-        offers = Fixtures.offers(yard);
+        List<Fixtures.Group> all = Fixtures.groups(yard);
+        groups = all.size();
+        BoardOffer[] base = Fixtures.offers(yard);
+        List<BoardOffer> expanded = new ArrayList<>();
+        List<Integer> groupIds = new ArrayList<>();
+        for (BoardOffer offer : base) {
+            for (int g = 0; g < groups; g++) {
+                if (all.get(g).sort() == offer.model().drives()) {
+                    expanded.add(offer);
+                    groupIds.add(g);
+                }
+            }
+        }
+        offers = expanded.toArray(BoardOffer[]::new);
+        groupOf = groupIds.stream().mapToInt(Integer::intValue).toArray();
+        stock = expanded.stream().mapToInt(expanded::indexOf).toArray();
         controllers = yard.controllers().toArray(Controller[]::new);
         prop = Fixtures.props(yard);
         List<Prop> props = yard.props();
         sort = new Drives[strings.length];
         outputs = new int[strings.length];
+        group = new int[strings.length];
         kinds = Fixtures.kinds(yard);
         kind = new int[strings.length];
         List<PixelKind> kindIds = List.of(kinds);
         for (int i = 0; i < strings.length; i++) {
             sort[i] = Fixtures.sort(props.get(prop[i]));
+            group[i] = all.indexOf(Fixtures.Group.of(props.get(prop[i])));
             outputs[i] = props.get(prop[i]).outputs();
             PixelKind pixel = props.get(prop[i]).pixel();
             kind[i] = pixel == null ? 0 : kindIds.indexOf(pixel);
         }
         sockets = new Sockets(offers);
-        voltsMatter =
-                Arrays.stream(kinds).mapToDouble(PixelKind::volts).distinct().count() > 1;
         pixels = Arrays.stream(strings).mapToInt(PixelString::pixels).toArray();
         copies = yard.props().stream().anyMatch(p -> p.copyOf() != null);
         pixelsAtLeast = IntStream.range(0, pixels.length)
@@ -261,6 +285,11 @@ final class Site {
         return offers[model].model().ports().size();
     }
 
+    /** Whether a string may hang on boards of a model, as far as sort and volts go. */
+    boolean suits(int model, int string) {
+        return groupOf[model] == group[string];
+    }
+
     boolean drives(int model, Drives what) {
         return offers[model].model().drives() == what;
     }
@@ -315,7 +344,7 @@ final class Site {
             return true;
         }
         for (int m = 0; m < offers.length; m++) {
-            if (!drives(m, Drives.PIXELS)) {
+            if (!suits(m, chain[0])) {
                 continue;
             }
             Power power = powers[m][kind[chain[0]]];
@@ -348,7 +377,7 @@ final class Site {
 
     /** Price of the injections that a chain needs on a port; infinite where none would do. */
     double injections(int spot, int model, int[] chain, double leadLength) {
-        if (!drives(model, sort[chain[0]])) {
+        if (!suits(model, chain[0])) {
             return Double.POSITIVE_INFINITY;
         }
         Power power = powers[model][kind[chain[0]]];

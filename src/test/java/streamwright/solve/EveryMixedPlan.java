@@ -81,7 +81,8 @@ final class EveryMixedPlan {
         this.yard = yard;
         this.ground = ground;
         strings = yard.strings();
-        fixtures = yard.props().stream().filter(prop -> prop.strings().isEmpty()).toList();
+        fixtures =
+                yard.props().stream().filter(prop -> prop.strings().isEmpty()).toList();
     }
 
     /** Whether there were too many plans to try them all. */
@@ -142,7 +143,8 @@ final class EveryMixedPlan {
         Unit unit = units.get(next);
         for (int b = 0; b < boards.size(); b++) {
             Board board = boards.get(b);
-            if (board.model.drives() == unit.sort && board.units.size() < board.model.ports().size()) {
+            if (board.model.drives() == unit.sort
+                    && board.units.size() < board.model.ports().size()) {
                 board.units.add(unit);
                 hang(next + 1);
                 board.units.remove(unit);
@@ -267,7 +269,9 @@ final class EveryMixedPlan {
         int next = first;
         for (Prop prop : props) {
             int at = yard.keepChannels()
-                    ? first + prop.channel().orElseThrow() - props.get(0).channel().orElseThrow()
+                    ? first
+                            + prop.channel().orElseThrow()
+                            - props.get(0).channel().orElseThrow()
                     : next;
             lines.add(new Layout.Lines(prop, at));
             next += prop.outputs();
@@ -282,7 +286,9 @@ final class EveryMixedPlan {
             List<Layout.Hung> hung = new ArrayList<>();
             for (Board board : jacks.get(j)) {
                 List<Prop> panels = board.model.drives() == Drives.PANEL
-                        ? board.units.stream().flatMap(unit -> unit.props.stream()).toList()
+                        ? board.units.stream()
+                                .flatMap(unit -> unit.props.stream())
+                                .toList()
                         : List.of();
                 hung.add(new Layout.Hung(null, null, board.model, board.spot, board.chains, board.block, panels));
             }

@@ -53,18 +53,18 @@ class MixedTest {
         tried++;
         Outcome outcome = Planner.plan(yard, ground, Budget.effort(1), Outcome.SILENT);
         if (outcome instanceof Outcome.Found found) {
-                planned++;
-                Plan plan = Assembly.plan(yard, ground, found.layout()).proved(found.bound(), 0, 1);
-                assertThat(Audit.of(yard, plan).list())
-                        .as("audit of mixed yard %d", seed)
-                        .isEmpty();
-                assertThat(plan.cost()).as("cost of mixed yard %d", seed).isCloseTo(found.cost(), ROUNDING);
-                assertThat(optimum).as("brute force on mixed yard %d", seed).isPresent();
-                double least = optimum.getAsDouble();
-                assertThat(found.bound()).as("bound of mixed yard %d", seed).isLessThanOrEqualTo(least + 1e-6);
-                assertThat(plan.cost()).as("cost of mixed yard %d", seed).isGreaterThanOrEqualTo(least - 1e-6);
-                reached += plan.cost() <= least + 1e-6 ? 1 : 0;
-                optimal += plan.status() == Status.OPTIMAL ? 1 : 0;
+            planned++;
+            Plan plan = Assembly.plan(yard, ground, found.layout()).proved(found.bound(), 0, 1);
+            assertThat(Audit.of(yard, plan).list())
+                    .as("audit of mixed yard %d", seed)
+                    .isEmpty();
+            assertThat(plan.cost()).as("cost of mixed yard %d", seed).isCloseTo(found.cost(), ROUNDING);
+            assertThat(optimum).as("brute force on mixed yard %d", seed).isPresent();
+            double least = optimum.getAsDouble();
+            assertThat(found.bound()).as("bound of mixed yard %d", seed).isLessThanOrEqualTo(least + 1e-6);
+            assertThat(plan.cost()).as("cost of mixed yard %d", seed).isGreaterThanOrEqualTo(least - 1e-6);
+            reached += plan.cost() <= least + 1e-6 ? 1 : 0;
+            optimal += plan.status() == Status.OPTIMAL ? 1 : 0;
         } else if (outcome instanceof Outcome.Impossible) {
             impossible++;
             assertThat(optimum)

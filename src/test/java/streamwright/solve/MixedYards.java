@@ -72,7 +72,13 @@ final class MixedYards {
             props.add(fixture("wall", RGB, 0, panel, channels(panel.pixels() * 3)));
         }
         ControllerModel model = new ControllerModel(
-                "source", pick(1, 2, 2), pick(1, 2, 2, 3), pick(1, 3, 4, 4), pick(70, 110, 150, 300), pick(400, 900, 65_535), 510);
+                "source",
+                pick(1, 2, 2),
+                pick(1, 2, 2, 3),
+                pick(1, 3, 4, 4),
+                pick(70, 110, 150, 300),
+                pick(400, 900, 65_535),
+                510);
         List<Spot> spots = new ArrayList<>();
         for (int s = 0; s < random.nextInt(3); s++) {
             spots.add(new Spot("s" + s, place(), pick(1, 2, 9), pick(0, 0, 9), Double.POSITIVE_INFINITY));
@@ -148,18 +154,25 @@ final class MixedYards {
         Address address = random.nextInt(6) == 0 ? new Address.None() : new Address.Switches(0, 3, 2);
         List<BoardOffer> offers = new ArrayList<>();
         offers.add(offer("pixels", Drives.PIXELS, ports, address, 0, 0, List.of()));
-        offers.add(offer("mains", Drives.OUTPUTS, List.of(), new Address.Rotary(0, 3), pick(3, 4, 6), pick(0, 1, 2), List.of()));
+        offers.add(offer(
+                "mains", Drives.OUTPUTS, List.of(), new Address.Rotary(0, 3), pick(3, 4, 6), pick(0, 1, 2), List.of()));
         List<Integer> cut = List.of(List.of(1), List.of(1, 2), List.of(2, 1)).get(random.nextInt(3));
         offers.add(offer("panels", Drives.PANEL, List.of(), new Address.Switches(0, 3, 2), 0, 0, cut));
         return offers;
     }
 
     private BoardOffer offer(
-            String name, Drives drives, List<Integer> ports, Address address, int outputs, int hears, List<Integer> cut) {
+            String name,
+            Drives drives,
+            List<Integer> ports,
+            Address address,
+            int outputs,
+            int hears,
+            List<Integer> cut) {
         double amps = drives == Drives.OUTPUTS ? 2 : Double.POSITIVE_INFINITY;
         double price = pick(5, 20);
-        BoardModel model = new BoardModel(
-                name, drives, ports, address, price, 5, amps, Integer.MAX_VALUE, outputs, hears, cut);
+        BoardModel model =
+                new BoardModel(name, drives, ports, address, price, 5, amps, Integer.MAX_VALUE, outputs, hears, cut);
         int most = random.nextInt(6) == 0 ? 1 : Integer.MAX_VALUE;
         return new BoardOffer(model, most, random.nextInt(4) == 0 ? 1 : 0, price);
     }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import streamwright.yard.Drives;
 
-/** The rows of yards that have more than pixel strings: what hangs on a board must be of the board's sort. */
-final class Sorts {
-    private Sorts() {}
+/** The rows of yards in which not all strings may share a board, or some boards share no cable. */
+final class Groups {
+    private Groups() {}
 
     /** Room of a board for things of its sort: ports for strands, outputs, or one panel. */
     private static int room(Site site, int model) {
@@ -24,8 +24,47 @@ final class Sorts {
         return Math.max(1, site.outputs[string]);
     }
 
-    /** A spot's boards of a sort have room for all of that sort that hangs there. */
-    static Row sockets(Site site, Items items, int at, Drives sort) {
+    static boolean someAlone(Site site) {
+        for (boolean addressed : site.sockets.addressed) {
+            if (!addressed) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Each board without address is the first of a cable. */
+    static Row alone(Site site, int at) {
+        return new Row() {
+            @Override
+            public double low() {
+                return 0;
+            }
+
+            @Override
+            public double high() {
+                return Double.POSITIVE_INFINITY;
+            }
+
+            @Override
+            public double arc(int from, int to) {
+                return to == at && from < site.controllers.length ? 1 : 0;
+            }
+
+            @Override
+            public boolean hasArcs() {
+                return true;
+            }
+
+            @Override
+            public double board(int spot, int model) {
+                return spot == at && !site.sockets.addressed[model] ? -1 : 0;
+            }
+        };
+    }
+
+    /** A spot's boards of a group have room for all of that group that hangs there. */
+    static Row sockets(Site site, Items items, int at, int group) {
         return new Row() {
             @Override
             public double low() {
@@ -40,7 +79,7 @@ final class Sorts {
             @Override
             public double head(int item, int spot) {
                 int string = items.sample[item];
-                return spot == at && site.sort[string] == sort ? -size(site, string) : 0;
+                return spot == at && site.group[string] == group ? -size(site, string) : 0;
             }
 
             @Override
@@ -50,7 +89,7 @@ final class Sorts {
 
             @Override
             public double board(int spot, int model) {
-                return spot == at && site.drives(model, sort) ? room(site, model) : 0;
+                return spot == at && site.groupOf[model] == group ? room(site, model) : 0;
             }
         };
     }
