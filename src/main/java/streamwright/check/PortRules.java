@@ -110,6 +110,11 @@ final class PortRules {
 
     private void panels(SeenBoard board, BoardModel model) {
         List<Integer> streams = model.drives() == Drives.PANEL ? model.streams() : List.of();
+        int panels = board.board().panels().size();
+        if (panels > 1 && !streams.isEmpty()) {
+            String text = "carries " + panels + " panels, but a board drives one";
+            faults.add(Rule.PORT_ONCE, board.label(), panels, 1, text);
+        }
         for (PanelUse panel : board.board().panels()) {
             if (streams.isEmpty()) {
                 String text = "on " + board.label() + ", but a " + model.name() + " drives no panels";

@@ -34,6 +34,7 @@ final class Planning implements Outcome.Progress {
     private long seed;
     private double reasonsUntil;
     private double bound;
+    private OptionalDouble anew = OptionalDouble.empty();
     private @Nullable Layout best;
     private @Nullable Integer status;
 
@@ -75,7 +76,14 @@ final class Planning implements Outcome.Progress {
     /** A fault while a plan is bettered or proved must not cost the user the plan that is there. */
     private Outcome planned(Budget budget) {
         try {
-            return engine.plan(yard, ground, budget, this);
+            if (!yard.keepChannels()) {
+                return engine.plan(yard, ground, budget, this);
+            }
+            Outcome outcome = engine.plan(yard, ground, NumberedAnew.rest(budget), this);
+            if (outcome instanceof Outcome.Found found) {
+                anew = NumberedAnew.cost(engine, yard, ground, budget, found.layout());
+            }
+            return outcome;
         } catch (RuntimeException | Error fault) {
             Outcome.Found before = best();
             if (before == null) {
@@ -148,7 +156,7 @@ final class Planning implements Outcome.Progress {
         }
         OptionalDouble hand = Double.isNaN(found.hand()) ? OptionalDouble.empty() : OptionalDouble.of(found.hand());
         plan = plan.withReasons(Reasons.of(yard, ground, plan, this::tooLate));
-        destination.write(plan, Summary.of(yard, plan, hand), console);
+        destination.write(plan, Summary.of(yard, plan, hand, anew), console);
         if (interrupted.getAsBoolean()) {
             console.err().println("Interrupted: the best plan so far has been written whole.");
             return Exit.INTERRUPTED;

@@ -48,17 +48,25 @@ final class Summary {
         boards = plan.boards().stream().collect(Collectors.toMap(Board::id, board -> board));
     }
 
-    /** @param hand what the same yard costs by careful hand practice, if that found a plan */
+    /** The same of a yard that numbers its channels, or of which nobody asked what that would cost. */
     static String of(Yard yard, Plan plan, OptionalDouble hand) {
+        return of(yard, plan, hand, OptionalDouble.empty());
+    }
+
+    /**
+     * @param hand what the same yard costs by careful hand practice, if that found a plan
+     * @param anew with kept channels what the best plan found costs that numbers them anew
+     */
+    static String of(Yard yard, Plan plan, OptionalDouble hand, OptionalDouble anew) {
         Summary summary = new Summary(yard, plan);
-        StringBuilder text = new StringBuilder(summary.head(hand));
+        StringBuilder text = new StringBuilder(summary.head(hand, anew));
         for (Cable cable : plan.cables()) {
             text.append("\n\n").append(summary.cable(cable));
         }
         return text.toString();
     }
 
-    private String head(OptionalDouble hand) {
+    private String head(OptionalDouble hand, OptionalDouble anew) {
         Totals totals = plan.totals();
         long injections = plan.boards().stream()
                 .flatMap(board -> board.ports().stream())
@@ -74,6 +82,14 @@ final class Summary {
                 + line("cost", Figures.money(plan.cost()) + ", " + proof(plan));
         if (hand.isPresent()) {
             head += line("by hand practice", saving(plan.cost(), hand.getAsDouble()));
+        }
+        if (anew.isPresent()) {
+            double more = plan.cost() - anew.getAsDouble();
+            String price = more < 0.005
+                    ? "keeping them costs nothing: no cheaper plan was found that numbers them anew"
+                    : "keeping them costs " + Figures.money(more)
+                            + ": the best plan found that numbers them anew costs " + Figures.money(anew.getAsDouble());
+            head += line("channels kept", price);
         }
         head += line(
                 "wire",

@@ -69,9 +69,13 @@ final class Facts {
     }
 
     Optional<StreamUse> stream(Use use) {
-        return cable(use.board)
+        return stream(use.board, use.port.stream());
+    }
+
+    Optional<StreamUse> stream(Board board, int number) {
+        return cable(board)
                 .flatMap(cable -> cable.streams().stream()
-                        .filter(stream -> stream.stream() == use.port.stream())
+                        .filter(stream -> stream.stream() == number)
                         .findFirst());
     }
 

@@ -14,6 +14,7 @@ import streamwright.plan.Cable;
 import streamwright.plan.Plan;
 import streamwright.plan.Reason;
 import streamwright.yard.PixelString;
+import streamwright.yard.Prop;
 import streamwright.yard.Yard;
 
 /** The reasons of a plan. */
@@ -23,6 +24,7 @@ public final class Reasons {
     private final Nearby nearby;
     private final StringAlternatives strings;
     private final BoardAlternatives boards;
+    private final FixtureAlternatives fixtures;
     private final Cables cables;
     private final Choice choice;
     private final YardAlternatives yard;
@@ -36,6 +38,7 @@ public final class Reasons {
         nearby = new Nearby(base.measures, base.layout);
         strings = new StringAlternatives(base, nearby);
         boards = new BoardAlternatives(base, nearby);
+        fixtures = new FixtureAlternatives(base, nearby);
         cables = new Cables(base);
         choice = new Choice(base);
         this.yard = new YardAlternatives(base, choice);
@@ -47,7 +50,7 @@ public final class Reasons {
     }
 
     /**
-     * One reason for the yard, each cable, each board and each string of the plan, in that order. An alternative changes
+     * One reason for the yard, each cable, board, string, prop of outputs and panel of the plan, in that order. An alternative changes
      * one decision; what hangs on it moves along (pixels renumbered, streams repacked, the cable rerouted), and the
      * audit says what it costs more or breaks. An extra cost below 0 says that the alternative is cheaper. Alternatives
      * are those that a builder would try, not all there are: a plan has cheaper neighbours where none is told.
@@ -81,6 +84,11 @@ public final class Reasons {
         for (PixelString string : facts.yard.strings()) {
             facts.use(string).ifPresent(use -> below.add(string(string, use)));
         }
+        for (Prop prop : facts.yard.props()) {
+            if (prop.strings().isEmpty()) {
+                FixtureReason.board(facts, prop).ifPresent(board -> below.add(fixture(prop, board)));
+            }
+        }
         List<Explained> all = new ArrayList<>();
         all.add(yard());
         all.addAll(below);
@@ -98,6 +106,11 @@ public final class Reasons {
         asked.ownBoard().ifPresent(alternatives::add);
         List<Outcome> best = choice.of(alternatives, 2);
         return new Explained(StringReason.of(facts, base.measures, string, use, best), best);
+    }
+
+    private Explained fixture(Prop prop, Board board) {
+        List<Outcome> best = stop.getAsBoolean() ? List.of() : choice.of(fixtures.of(prop), 2);
+        return new Explained(FixtureReason.of(facts, base.measures, prop, board, best), best);
     }
 
     private Explained board(Board board, Optional<Nearby.At> where) {

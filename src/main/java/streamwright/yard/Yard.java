@@ -39,6 +39,26 @@ public record Yard(
         obstacles = List.copyOf(obstacles);
     }
 
+    /** The same yard with its channels numbered anew. */
+    public Yard numberedAnew() {
+        return new Yard(
+                name,
+                units,
+                frameRate,
+                spare,
+                brightness,
+                false,
+                controllers,
+                boards,
+                boardCount,
+                spots,
+                props,
+                obstacles,
+                rules,
+                costs,
+                work);
+    }
+
     /** Whether the yard names its spots. */
     public boolean spotsNamed() {
         return !spots.isEmpty();
