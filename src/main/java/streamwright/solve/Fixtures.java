@@ -88,8 +88,8 @@ final class Fixtures {
     record Group(Drives sort, double volts) {
         static Group of(Prop prop) {
             PixelKind kind = prop.pixel();
-            boolean strings = Fixtures.sort(prop) == Drives.PIXELS && kind != null;
-            return new Group(Fixtures.sort(prop), strings ? kind.volts() : 0);
+            Drives sort = Fixtures.sort(prop);
+            return new Group(sort, kind == null || sort != Drives.PIXELS ? 0 : kind.volts());
         }
     }
 

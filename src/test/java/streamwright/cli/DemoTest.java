@@ -11,6 +11,8 @@ class DemoTest {
     @CsvSource({
         "demo/home/yard.yaml, demo/home/plan.json",
         "demo/trail/yard.yaml, demo/trail/plan.json",
+        "demo/festival/yard.yaml, demo/festival/plan.json",
+        "demo/kept/yard.yaml, demo/kept/plan.json",
         "demo/props.csv, demo/props-plan.json",
     })
     void demoPlansAreClean(String yard, String plan) {

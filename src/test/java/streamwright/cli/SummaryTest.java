@@ -22,8 +22,9 @@ class SummaryTest {
     @Test
     void saysWhatHangsWhere() {
         assertThat(summary(0, OptionalDouble.empty()))
-                .startsWith("Short Lane: 3 strings with 140 pixels on 2 boards and 1 cable\n")
+                .startsWith("CAUTION: ")
                 .contains(
+                        "\n\nShort Lane: 3 strings with 140 pixels on 2 boards and 1 cable\n",
                         "Cable shed 1: ",
                         "terminator on at B2",
                         "1 carries 100 of 740 (14 %); 2 carries 40 of 740 (5 %)")
@@ -49,10 +50,26 @@ class SummaryTest {
         assertThat(summary(0, OptionalDouble.empty())).doesNotContain("hand practice");
     }
 
+    /** 100 pixels of 55 mA: 2.75 A at half brightness, 5.5 A in white on a fuse of 5 A; 90 of them 4.95 A. */
+    @Test
+    void warnsOfATestInWhiteThatWouldBlowAFuse() {
+        assertThat(summary(0, OptionalDouble.empty()))
+                .contains("highest at B1 port 1: 2.75 A in the show, 5.5 A in full white, on a fuse of 5 A")
+                .contains("WARNING", "it would blow 1 fuse, the show keeps to 50 %");
+    }
+
+    @Test
+    void saysWhatKeepingChannelsCosts() {
+        OptionalDouble none = OptionalDouble.empty();
+        assertThat(Summary.of(yard, plan, none, OptionalDouble.of(plan.cost() - 12.5)))
+                .contains("keeping them costs 12.50: the best plan found that numbers them anew costs ");
+        assertThat(Summary.of(yard, plan, none, OptionalDouble.of(plan.cost()))).contains("keeping them costs nothing");
+        assertThat(Summary.of(yard, plan, none)).doesNotContain("channels kept");
+    }
+
     /** At full brightness the two strings of the gate draw more than a fuse carries. */
     @Test
     void cautionsComeFirstWhereInjectionsStand(@TempDir Path folder) throws IOException {
-        assertThat(summary(0, OptionalDouble.empty())).doesNotContain("CAUTION");
         String file = Files.readString(ShortLane.YARD).replace("brightness: 0.5", "brightness: 1");
         Yard bright = ShortLane.yard(Files.writeString(folder.resolve("yard.yaml"), file));
         assertThat(Summary.of(bright, ShortLane.plan(bright), OptionalDouble.empty()))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import streamwright.yard.Address;
 import streamwright.yard.BoardCount;
 import streamwright.yard.BoardModel;
@@ -144,7 +145,7 @@ final class MixedYards {
                 null));
     }
 
-    private Prop fixture(String id, PixelKind kind, int outputs, Panel panel, OptionalInt channel) {
+    private Prop fixture(String id, @Nullable PixelKind kind, int outputs, @Nullable Panel panel, OptionalInt channel) {
         return new Prop(id, kind, Follow.PROP, true, null, channel, null, List.of(), outputs, panel, place());
     }
 
