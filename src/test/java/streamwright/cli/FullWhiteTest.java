@@ -16,15 +16,21 @@ import streamwright.yard.Yard;
 
 /** What a test in white draws: 55 mA a pixel, whatever the show's brightness. */
 class FullWhiteTest {
+    private static final String QUAD = """
+            board: quad
+            drives: pixels
+            ports: [1, 2, 3, 4]
+            address: {least: 0, most: 15, switches: 4}
+            price: 27.5
+            fuse: FUSE
+            """;
+
     /** The gate's two strings of 50 pixels draw 5.5 A in all: of a fuse of 5 A, of 5.5 A, of 6 A. */
     @ParameterizedTest
     @CsvSource({"5, true", "5.5, false", "6, false"})
     void aFuseBlowsWhereWhiteIsAboveIt(double fuse, boolean blows, @TempDir Path folder) throws IOException {
         Path models = Files.createDirectories(folder.resolve("models"));
-        Files.writeString(
-                models.resolve("quad.yaml"),
-                "board: quad\ndrives: pixels\nports: [1, 2, 3, 4]\naddress: {least: 0, most: 15, switches: 4}\n"
-                        + "price: 27.5\nfuse: " + fuse + "\n");
+        Files.writeString(models.resolve("quad.yaml"), QUAD.replace("FUSE", String.valueOf(fuse)));
         String file = "models: models\n" + Files.readString(ShortLane.YARD);
         Yard yard = ShortLane.yard(Files.writeString(folder.resolve("yard.yaml"), file));
         Plan plan = ShortLane.plan(yard);

@@ -70,6 +70,20 @@ class PlannedLimitsTest {
         return "board: mine\ndrives: pixels\nprice: 20\n" + fields;
     }
 
+    private static final String MILD = """
+            pixel: mild
+            channels: 3
+            bits: 24
+            bitTime: 1.25
+            reset: 300
+            volts: 12
+            voltsLow: 5
+            amps: 0.055
+            pitch: 0.01
+            wire: {mm2: 2}
+            source: invented
+            """;
+
     private static final String SWITCHES = "address: {least: 0, most: 15, switches: 4}\n";
 
     static Stream<Limit> limits() {
@@ -145,10 +159,7 @@ class PlannedLimitsTest {
                         rules: {connector: 0}
                         props: [{id: a, pixel: mild, pixels: 100, feed: [10, 0]}]
                         """,
-                        List.of(
-                                board("ports: [1]\nfuse: LIMIT\n" + SWITCHES),
-                                "pixel: mild\nchannels: 3\nbits: 24\nbitTime: 1.25\nreset: 300\nvolts: 12\nvoltsLow: 5\n"
-                                        + "amps: 0.055\npitch: 0.01\nwire: {mm2: 2}\nsource: invented\n"),
+                        List.of(board("ports: [1]\nfuse: LIMIT\n" + SWITCHES), MILD),
                         6.9,
                         6.875,
                         6.85,
