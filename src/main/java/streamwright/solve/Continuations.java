@@ -2,95 +2,38 @@ package streamwright.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
- * How much a chain can still win at most by growing on from its last item, in the pixels that a port takes. A dynamic
- * programme over the last item and a memory of those met nearby (ng-paths, Baldacci, Mingozzi and Roberti 2011): items
- * that were met farther off may come again, so the figure is never too low.
+ * How much a chain can still win at most by growing on from its last item, in the pixels that a port takes: a dynamic
+ * programme over the last item and what the chain remembers ({@link Memories}). Since items that were met farther off
+ * may come again, the figure is never too low.
  */
 final class Continuations {
-    /** Items that each item remembers. */
-    private static final int MEMORY = 8;
-
     /** A jumper between items. */
     record Next(int item, double cost, int nulls) {}
 
     private final Next[][] next;
+    private final Memories memories;
     private final int[] steps;
     private final int most;
-    private final int[][] near;
-
-    /** {@code carry[i][n][memory]}: what remains of item i's memory on the way to its n-th next. */
-    private final int[][][] carry;
-
-    private final int[][] seen;
     private final double[][][] known;
     private double[] worth = new double[0];
     private double[] charge = new double[0];
 
     /**
      * @param steps pixels of each item in whole steps
-     * @param count strings of each item; only items of one string are remembered
      * @param most steps that a port takes
      */
-    Continuations(Next[][] next, int[] steps, int[] count, int most) {
+    Continuations(Next[][] next, Memories memories, int[] steps, int most) {
         this.next = next;
+        this.memories = memories;
         this.steps = steps;
         this.most = most;
-        int n = next.length;
-        near = new int[n][];
-        for (int i = 0; i < n; i++) {
-            near[i] = near(next, count, i);
+        known = new double[next.length][][];
+        for (int i = 0; i < known.length; i++) {
+            known[i] = new double[memories.size(i)][most + 1];
         }
-        carry = new int[n][][];
-        seen = new int[n][];
-        for (int i = 0; i < n; i++) {
-            carry[i] = new int[next[i].length][1 << near[i].length];
-            seen[i] = new int[next[i].length];
-            for (int to = 0; to < next[i].length; to++) {
-                int item = next[i][to].item;
-                seen[i][to] = 1 << position(near[i], item) & ~(1 << MEMORY);
-                for (int memory = 0; memory < carry[i][to].length; memory++) {
-                    carry[i][to][memory] = carried(near[i], memory, item);
-                }
-            }
-        }
-        known = new double[n][][];
-        for (int i = 0; i < n; i++) {
-            known[i] = new double[1 << near[i].length][most + 1];
-        }
-    }
-
-    private static int[] near(Next[][] next, int[] count, int item) {
-        IntStream linked = IntStream.concat(
-                IntStream.of(item),
-                Arrays.stream(next[item])
-                        .sorted(Comparator.comparingDouble(Next::cost))
-                        .mapToInt(Next::item));
-        return linked.filter(i -> count[i] == 1).distinct().limit(MEMORY).toArray();
-    }
-
-    /** Where an item stands in a memory; {@link #MEMORY} where it does not. */
-    private static int position(int[] list, int item) {
-        for (int i = 0; i < list.length; i++) {
-            if (list[i] == item) {
-                return i;
-            }
-        }
-        return MEMORY;
-    }
-
-    private int carried(int[] from, int memory, int to) {
-        int carried = 1 << position(near[to], to);
-        for (int bit = 0; bit < from.length; bit++) {
-            if ((memory & 1 << bit) != 0) {
-                carried |= 1 << position(near[to], from[bit]);
-            }
-        }
-        return carried & ~(1 << MEMORY);
     }
 
     /**
@@ -107,16 +50,6 @@ final class Continuations {
                 Arrays.fill(ofMemory, Double.NaN);
             }
         }
-    }
-
-    /** The memory of a chain that begins with an item. */
-    int begin(int item) {
-        return carried(new int[0], 0, item);
-    }
-
-    /** The memory after going on from an item to its n-th next. */
-    int after(int item, int n, int memory) {
-        return carry[item][n][memory];
     }
 
     /** The most that a chain of so many steps can still win; at least 0. */
@@ -137,18 +70,19 @@ final class Continuations {
     private double win(int item, int n, int memory, int taken) {
         Next to = next[item][n];
         int longer = taken + steps[to.item];
-        if (longer > most || (memory & seen[item][n]) != 0) {
+        int after = memories.after(item, n, memory);
+        if (longer > most || after == Memories.FORBIDDEN) {
             return Double.NEGATIVE_INFINITY;
         }
         double alone = worth[to.item] - to.cost - (charge[longer] - charge[taken]);
-        return alone + most(to.item, carry[item][n][memory], longer);
+        return alone + most(to.item, after, longer);
     }
 
     /** The chain from a head that wins the most; its items may repeat. */
     List<Integer> best(int head) {
         List<Integer> chain = new ArrayList<>(List.of(head));
         int item = head;
-        int memory = begin(head);
+        int memory = memories.begin(head);
         int taken = steps[head];
         while (most(item, memory, taken) > 0) {
             int best = 0;
@@ -157,7 +91,7 @@ final class Continuations {
                     best = n;
                 }
             }
-            memory = carry[item][best][memory];
+            memory = memories.after(item, best, memory);
             item = next[item][best].item;
             taken += steps[item];
             chain.add(item);

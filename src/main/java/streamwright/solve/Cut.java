@@ -1,5 +1,7 @@
 package streamwright.solve;
 
+import java.util.stream.IntStream;
+
 /** Rows that are added where the relaxation breaks them. W is a set of spots; an arc enters it from outside. */
 final class Cut {
     private Cut() {}
@@ -7,11 +9,13 @@ final class Cut {
     /** Rows that are homogeneous, at least 0, and weigh the arcs that enter a set. */
     private abstract static class Entering implements Row {
         final boolean[] inside;
+        private final int[] entered;
         final int controllers;
         final double weight;
 
         Entering(boolean[] inside, int controllers, double weight) {
             this.inside = inside;
+            entered = IntStream.range(0, inside.length).filter(p -> inside[p]).toArray();
             this.controllers = controllers;
             this.weight = weight;
         }
@@ -34,6 +38,17 @@ final class Cut {
         @Override
         public boolean hasArcs() {
             return true;
+        }
+
+        @Override
+        public void addArcs(double times, double[][] sums) {
+            for (int from = 0; from < sums.length; from++) {
+                if (from < controllers || !inside[from - controllers]) {
+                    for (int to : entered) {
+                        sums[from][to] += times * weight;
+                    }
+                }
+            }
         }
 
         @Override

@@ -7,12 +7,14 @@ import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +28,9 @@ final class Master {
 
     /** Chains looked at for each spot: at first, before chains may repeat items, and where all must be known. */
     private static final long LABELS_QUICK = 500;
+
+    /** The same, where the first look found nothing. */
+    private static final long LABELS_MORE = 20_000;
 
     /** The same, for all spots together. */
     private static final long LABELS_LONG = 6_000_000;
@@ -88,20 +93,37 @@ final class Master {
     /** {@code led[k][p]}: strands at spot p that item k leads. */
     double[][] led = new double[0][];
 
+    private double[] missedValue = new double[0];
     double value;
 
-    /** @param whole whether its numbers must be whole; no shortage is allowed then */
-    Master(Site site, Items items, Strands strands, boolean whole, BooleanSupplier stopped) {
+    /**
+     * What its numbers are.
+     *
+     * @param whole whether they must be whole; no string is left out then
+     * @param missing else, of each item, the price of leaving one of its strings out
+     * @param pricings else the places that are priced at the same time
+     */
+    record Kind(boolean whole, double[] missing, int pricings) {
+        static final Kind WHOLE = new Kind(true, new double[0], 0);
+
+        static Kind linear(double[] missing, int pricings) {
+            return new Kind(false, missing, pricings);
+        }
+    }
+
+    Master(Site site, Items items, Strands strands, Kind kind, BooleanSupplier stopped) {
         this.site = site;
         this.items = items;
         this.strands = strands;
         controllers = site.controllers.length;
         spots = site.spots.length;
-        this.whole = whole;
+        whole = kind.whole;
         solver = MPSolver.createSolver(whole ? "SCIP" : "GLOP");
         objective = solver.objective();
         objective.setMinimization();
-        pricings = whole ? List.of() : List.of(new Pricing(site, items, stopped), new Pricing(site, items, stopped));
+        pricings = Stream.generate(() -> new Pricing(site, items, stopped))
+                .limit(kind.pricings)
+                .toList();
         arc = new MPVariable[controllers + spots][spots];
         used = new MPVariable[spots];
         board = new MPVariable[spots][site.offers.length];
@@ -117,7 +139,7 @@ final class Master {
         shortage = new MPVariable[items.size];
         for (int k = 0; k < items.size; k++) {
             shortage[k] = solver.makeNumVar(0, whole ? 0 : INF, "");
-            objective.setCoefficient(shortage[k], shortagePrice());
+            objective.setCoefficient(shortage[k], whole ? 0 : kind.missing[k]);
         }
         for (int p = 0; p < spots; p++) {
             used[p] = solver.makeVar(0, 1, whole, "");
@@ -130,19 +152,42 @@ final class Master {
         }
     }
 
-    private double shortagePrice() {
+    /** Prices for leaving strings out that are above those of serving any, where any can be. */
+    static double[] missingPrices(Site site, Items items) {
         double board = 0;
         for (var offer : site.offers) {
             board = Math.max(board, offer.price());
         }
         var rules = site.yard.rules();
-        return 10
-                + 2 * board
-                + 2 * site.cablePrice
-                + 2 * Math.min(rules.hopMost(), 1e6) * site.trunkPrice
-                + 4
-                        * Math.min(rules.leadData() + 3 * rules.jumperData(), 1e6)
-                        * site.yard.costs().lead();
+        double[] prices = new double[items.size];
+        Arrays.fill(
+                prices,
+                10
+                        + 2 * board
+                        + 2 * site.cablePrice
+                        + 2 * Math.min(rules.hopMost(), 1e6) * site.trunkPrice
+                        + 4
+                                * Math.min(rules.leadData() + 3 * rules.jumperData(), 1e6)
+                                * site.yard.costs().lead());
+        return prices;
+    }
+
+    /** Sets other prices for leaving strings out. */
+    void missing(double[] prices) {
+        for (int k = 0; k < items.size; k++) {
+            objective.setCoefficient(shortage[k], prices[k]);
+        }
+        grown = true;
+    }
+
+    /** What one string more of an item would add to the last value. The rows of items are the first. */
+    double worth(int item) {
+        return rows.get(item).constraint.dualValue();
+    }
+
+    /** Strings of an item that the last solution leaves out. */
+    double missed(int item) {
+        return missedValue[item];
     }
 
     /** Every board carries at least one string, which must be in its reach. */
@@ -190,6 +235,10 @@ final class Master {
         int strand = strands.index(found.order());
         Column known = byPlace.get((long) strand * spots + found.spot());
         if (known != null) {
+            if (known.variable.ub() == 0) {
+                known.variable.setUb(INF);
+                grown = true;
+            }
             if (found.cost() < known.cost) {
                 known.cost = found.cost();
                 known.order = found.order();
@@ -210,6 +259,18 @@ final class Master {
             }
         }
         grown = true;
+    }
+
+    /**
+     * Puts out the strands that have more of an item than there is: they came in where real ones were too many to look at,
+     * and hold back all that comes later.
+     */
+    void purge() {
+        for (Column column : columns) {
+            if (!whole && columnMost(column.strand) == 0) {
+                column.variable.setUb(0);
+            }
+        }
     }
 
     /** How often a strand can hang: its items have only so many strings. */
@@ -283,6 +344,31 @@ final class Master {
         return constraint;
     }
 
+    /** Leaves only solutions in which these spots are empty or used. */
+    void choose(Chosen chosen) {
+        for (int p = 0; p < spots; p++) {
+            boolean empty = chosen.empty().get(p);
+            used[p].setBounds(chosen.used().get(p) ? 1 : 0, empty ? 0 : 1);
+            for (int m = 0; m < paid.length; m++) {
+                board[p][m].setUb(empty ? 0 : boardsMost(p, m));
+            }
+        }
+    }
+
+    /** The spot of the last solution that is most undecided; -1 where each is used wholly or not at all. */
+    int undecided() {
+        int most = -1;
+        double best = 0.02;
+        for (int p = 0; p < spots; p++) {
+            double undecided = Math.min(usedValue[p], 1 - usedValue[p]);
+            if (undecided > best) {
+                best = undecided;
+                most = p;
+            }
+        }
+        return most;
+    }
+
     private static void set(MPConstraint constraint, MPVariable variable, double coefficient) {
         if (coefficient != 0) {
             constraint.setCoefficient(variable, coefficient);
@@ -310,6 +396,7 @@ final class Master {
     /** The strands that are in. */
     List<Pricing.Found> columns() {
         return columns.stream()
+                .filter(column -> column.variable.ub() > 0)
                 .map(column -> new Pricing.Found(column.spot, column.order, column.cost, 0))
                 .toList();
     }
@@ -414,6 +501,8 @@ final class Master {
     void read() {
         arcValue = new double[arc.length][spots];
         usedValue = new double[spots];
+        missedValue =
+                Arrays.stream(shortage).mapToDouble(MPVariable::solutionValue).toArray();
         boardValue = new double[spots][paid.length];
         served = new double[items.size][spots];
         led = new double[items.size][spots];
@@ -443,6 +532,13 @@ final class Master {
     private record Duals(double[][] item, double[][] head, double[] start, List<Held> arcs) {
         Pricing.Worth at(int spot) {
             return new Pricing.Worth(at(item, spot), at(head, spot), start[spot]);
+        }
+
+        /** Of each item: what it is worth at the spot where it is worth the most. */
+        double[] most() {
+            return Arrays.stream(item)
+                    .mapToDouble(row -> Arrays.stream(row).max().orElse(0))
+                    .toArray();
         }
 
         private static double[] at(double[][] ofItem, int spot) {
@@ -497,10 +593,15 @@ final class Master {
     Priced price(int most) {
         Duals duals = duals();
         List<Pricing.Found> found = new ArrayList<>();
-        boolean complete = columnsBelow(duals, -PRICED, LABELS_QUICK, false, found);
-        if (found.isEmpty() && !complete) {
-            complete = columnsBelow(duals, -PRICED, LABELS_LONG / spots, true, found);
+        BitSet open = everySpot();
+        columnsBelow(duals, -PRICED, LABELS_QUICK, Look.SHARED, open, found);
+        if (found.isEmpty() && !open.isEmpty()) {
+            columnsBelow(duals, -PRICED, LABELS_MORE, Look.SHARED, open, found);
         }
+        if (found.isEmpty() && !open.isEmpty()) {
+            columnsBelow(duals, -PRICED, LABELS_LONG / spots, Look.RELAXED, open, found);
+        }
+        boolean complete = open.isEmpty() && found.size() <= COLUMNS_MOST;
         double[][] reducedArcs = reducedArcs(duals, true);
         found.subList(0, Math.min(most, found.size())).forEach(this::addColumn);
         boolean more = !found.isEmpty();
@@ -515,48 +616,75 @@ final class Master {
         return more ? Priced.MORE : complete ? Priced.NONE : Priced.UNKNOWN;
     }
 
+    /** How far ahead to look at a spot. */
+    private enum Look {
+        /** Once for all spots. */
+        SHARED,
+        /** For each spot. */
+        ALONE,
+        /** For each spot, and let in chains with items that repeat where all others are too many to look at. */
+        RELAXED
+    }
+
+    private BitSet everySpot() {
+        BitSet all = new BitSet();
+        all.set(0, spots);
+        return all;
+    }
+
     /**
-     * False where something may be missing. Spots are shared out evenly; what is found comes in a fixed order.
+     * Looks at some spots, shared out evenly; what is found comes in a fixed order.
      *
-     * @param relaxed whether to let in chains with items that repeat, where all others are too many to look at
+     * @param open the spots; those at which nothing is missing leave
      */
-    private boolean columnsBelow(Duals duals, double bar, long labels, boolean relaxed, List<Pricing.Found> found) {
+    private void columnsBelow(Duals duals, double bar, long labels, Look look, BitSet open, List<Pricing.Found> found) {
+        double[] most = look == Look.SHARED ? duals.most() : new double[0];
+        int[] at = open.stream().toArray();
         List<Pricing.Result> results = IntStream.range(0, pricings.size())
                 .parallel()
-                .mapToObj(w -> IntStream.range(0, spots)
-                        .filter(p -> p % pricings.size() == w)
-                        .mapToObj(p -> at(pricings.get(w), p, duals.at(p), bar, labels, relaxed))
-                        .toList())
+                .mapToObj(w -> at(w, at, duals, most, bar, labels, look))
                 .flatMap(List::stream)
                 .toList();
-        results.forEach(result -> found.addAll(result.found()));
+        for (Pricing.Result result : results) {
+            found.addAll(result.found());
+            if (result.complete()) {
+                open.clear(result.spot());
+            }
+        }
         found.sort(Comparator.comparingDouble(Pricing.Found::reduced)
                 .thenComparingInt(Pricing.Found::spot)
                 .thenComparing(Pricing.Found::order, Arrays::compare));
-        return results.stream().allMatch(Pricing.Result::complete) && found.size() <= COLUMNS_MOST;
     }
 
-    private static Pricing.Result at(
-            Pricing pricing, int spot, Pricing.Worth worth, double bar, long labels, boolean relaxed) {
-        Pricing.Result result = pricing.below(spot, worth, bar, labels);
-        return result.complete() || !relaxed || !result.found().isEmpty()
-                ? result
-                : new Pricing.Result(pricing.relaxed(), true);
+    private List<Pricing.Result> at(
+            int first, int[] at, Duals duals, double[] most, double bar, long labels, Look look) {
+        Pricing pricing = pricings.get(first);
+        if (look == Look.SHARED) {
+            pricing.lookAhead(most);
+        }
+        List<Pricing.Result> results = new ArrayList<>();
+        for (int i = first; i < at.length; i += pricings.size()) {
+            Pricing.Result result = pricing.below(at[i], duals.at(at[i]), bar, labels, look != Look.SHARED);
+            boolean enough =
+                    result.complete() || look != Look.RELAXED || !result.found().isEmpty();
+            results.add(enough ? result : new Pricing.Result(at[i], pricing.relaxed(), true));
+        }
+        return results;
     }
 
     private double[][] reducedArcs(Duals duals, boolean onlyOut) {
         double[][] reduced = new double[arc.length][spots];
+        double[][] worth = new double[arc.length][spots];
+        for (Held held : duals.arcs) {
+            held.row.addArcs(held.constraint.dualValue(), worth);
+        }
         for (int from = 0; from < arc.length; from++) {
             for (int to = 0; to < spots; to++) {
                 boolean skip = from == controllers + to
                         || (onlyOut && arc[from][to] != null)
                         || site.arcLength(from, to) > site.hopMost;
                 if (!skip) {
-                    double sum = arcCost(from, to);
-                    for (Held held : duals.arcs) {
-                        sum -= held.constraint.dualValue() * held.row.arc(from, to);
-                    }
-                    reduced[from][to] = sum;
+                    reduced[from][to] = arcCost(from, to) - worth[from][to];
                 } else {
                     reduced[from][to] = INF;
                 }
@@ -583,6 +711,8 @@ final class Master {
             }
         }
         List<Pricing.Found> found = new ArrayList<>();
-        return columnsBelow(duals, room, LABELS_MOST, false, found) ? new Survivors(arcs, found) : null;
+        BitSet open = everySpot();
+        columnsBelow(duals, room, LABELS_MOST, Look.ALONE, open, found);
+        return open.isEmpty() && found.size() <= COLUMNS_MOST ? new Survivors(arcs, found) : null;
     }
 }

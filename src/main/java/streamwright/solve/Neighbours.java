@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 
 /** The trunk arcs with which the relaxation begins: all of a small yard, short ones of a large; the rest is priced. */
 final class Neighbours {
-    private static final int ALL_UP_TO = 60;
-    private static final int NEAREST = 10;
+    private static final int ALL_UP_TO = 12;
+    private static final int NEAREST = 8;
 
     private final Site site;
 

@@ -19,6 +19,9 @@ public final class Planner {
     /** Temperatures of annealing, as shares of the cost. */
     private static final double HOT = 0.01;
 
+    /** With more strings than this the bound is that of regions. */
+    private static final int LARGE = 300;
+
     private static final double COLD = 0.0002;
     private static final double[] HEATS = {0.002, 0.005, 0.001, 0.01};
 
@@ -134,7 +137,7 @@ public final class Planner {
     }
 
     private void search(ExecutorService workers) throws InterruptedException, ExecutionException {
-        double share = Math.min(0.5, 0.05 + site.strings.length / 1500.0);
+        double share = Math.min(0.3, 0.05 + site.strings.length / 1500.0);
         List<Callable<Draft>> work = new ArrayList<>();
         for (int w = 0; w < drafts.size(); w++) {
             int worker = w;
@@ -159,9 +162,21 @@ public final class Planner {
         return drafts.get(w);
     }
 
+    /** Raises the incumbent's bound; tells when all workers will be needed from then on. */
+    private interface Bounding {
+        void run(ExecutorService workers, Runnable wide) throws InterruptedException, ExecutionException;
+    }
+
     private void prove(ExecutorService workers) throws InterruptedException, ExecutionException {
         Loader.loadNativeLibraries();
-        Proof proof = new Proof(site, new Strands(), new Items(site), effort, incumbent);
+        Items items = new Items(site);
+        boolean large = site.strings.length > LARGE;
+        Bounding proof = large
+                ? (all, wide) -> {
+                    wide.run();
+                    new Regions(site, items, effort, incumbent).run(all);
+                }
+                : new Proof(site, new Strands(), items, effort, incumbent)::run;
         if (effort.level() > 0) {
             proof.run(workers, () -> {});
             return;

@@ -16,6 +16,9 @@ import streamwright.yard.Drives;
  * programme that only forgets limits ({@link Continuations}), so nothing below the bar is missed.
  */
 final class Pricing {
+    /** Steps to a whole port, about: more are nearer the truth and slower. */
+    private static final int FINENESS = Integer.getInteger("fine", 64);
+
     /** Longest table of the dynamic programme. */
     private static final int STEPS_MOST = 5000;
 
@@ -31,7 +34,7 @@ final class Pricing {
      *
      * @param complete whether nothing below the bar is missing
      */
-    record Result(List<Found> found, boolean complete) {}
+    record Result(int spot, List<Found> found, boolean complete) {}
 
     /** The worth of things at a spot to all rows of a relaxation. */
     record Worth(double[] items, double[] heads, double start) {}
@@ -53,6 +56,7 @@ final class Pricing {
     private double bar;
     private int spot;
     private long labelsLeft;
+    private final Memories memories;
     private final Continuations free;
     private final Continuations charged;
     private final double[] charge;
@@ -92,7 +96,8 @@ final class Pricing {
             pixels[k] = site.pixels[items.sample[k]];
             next[k] = jumpers(k);
         }
-        step = Arrays.stream(pixels).filter(p -> p > 0).min().orElse(1);
+        int least = Arrays.stream(pixels).filter(p -> p > 0).min().orElse(1);
+        step = Math.max(1, Math.min(least, Arrays.stream(most).max().orElse(0) / FINENESS));
         steps = Arrays.stream(most).max().orElse(0) / step;
         whole = Arrays.stream(pixels).map(p -> p / step).toArray();
         int table = Math.min(steps, STEPS_MOST);
@@ -101,8 +106,13 @@ final class Pricing {
         for (int taken = 1; taken <= table && stretch > 0; taken++) {
             charge[taken] = injection * Math.max(0, (taken * step + stretch - 1) / stretch - 1);
         }
-        free = new Continuations(next, whole, items.count, table);
-        charged = new Continuations(next, whole, items.count, table);
+        boolean[] scarce = new boolean[items.size];
+        for (int k = 0; k < items.size; k++) {
+            scarce[k] = items.count[k] * (long) whole[k] < table;
+        }
+        memories = new Memories(next, items.count, scarce);
+        free = new Continuations(next, memories, whole, table);
+        charged = new Continuations(next, memories, whole, table);
         path = new int[site.strings.length + 1];
         uses = new int[items.size];
     }
@@ -117,22 +127,30 @@ final class Pricing {
                 .toArray(Next[]::new);
     }
 
+    /** Looks ahead once for many spots, with each item worth the most that it is at any of them. */
+    void lookAhead(double[] worthMost) {
+        free.price(worthMost, new double[charge.length]);
+        charged.price(worthMost, charge);
+    }
+
     /**
      * Searches one spot.
      *
      * @param labels chains looked at before the search gives up
+     * @param ahead whether to look ahead for this spot alone, which costs more and sees better
      */
-    Result below(int atSpot, Worth atWorth, double below, long labels) {
+    Result below(int atSpot, Worth atWorth, double below, long labels, boolean ahead) {
         spot = atSpot;
         worth = atWorth;
         bar = below;
         labelsLeft = labels;
         met.clear();
         if (steps > STEPS_MOST) {
-            return new Result(List.of(), false);
+            return new Result(spot, List.of(), false);
         }
-        free.price(worth.items, new double[charge.length]);
-        charged.price(worth.items, charge);
+        if (ahead) {
+            lookAhead(worth.items);
+        }
         for (Site.Wire lead : site.reach[spot]) {
             int head = items.of[lead.to()];
             if (items.sample[head] == lead.to()) {
@@ -147,7 +165,7 @@ final class Pricing {
                     uses[head]--;
                     continue;
                 }
-                grow(1, value, lead.nulls() + pixels[head], whole[head], free.begin(head));
+                grow(1, value, lead.nulls() + pixels[head], whole[head], memories.begin(head));
                 uses[head]--;
             }
         }
@@ -155,7 +173,7 @@ final class Pricing {
         for (Label label : met.values()) {
             found.add(new Found(spot, label.order, label.value + worth(label.order), label.value));
         }
-        return new Result(found, labelsLeft > 0);
+        return new Result(spot, found, labelsLeft > 0);
     }
 
     /**
@@ -173,7 +191,7 @@ final class Pricing {
                 continue;
             }
             double value = lead.cost() - worth.start - worth.heads[head] - worth.items[head] + charge[whole[head]];
-            double reduced = value - charged.most(head, charged.begin(head), whole[head]);
+            double reduced = value - charged.most(head, memories.begin(head), whole[head]);
             if (reduced < bar) {
                 int[] order =
                         charged.best(head).stream().mapToInt(Integer::intValue).toArray();
@@ -227,6 +245,7 @@ final class Pricing {
         for (int n = 0; n < next[last].length; n++) {
             Next to = next[last][n];
             if (uses[to.item()] < items.count[to.item()]) {
+                int after = memories.after(last, n, memory);
                 path[length] = to.item();
                 uses[to.item()]++;
                 grow(
@@ -234,7 +253,7 @@ final class Pricing {
                         value + to.cost() - worth.items[to.item()],
                         taken + to.nulls() + pixels[to.item()],
                         steps + whole[to.item()],
-                        free.after(last, n, memory));
+                        after);
                 uses[to.item()]--;
             }
         }

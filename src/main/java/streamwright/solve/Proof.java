@@ -1,9 +1,9 @@
 package streamwright.solve;
 
-import com.google.ortools.linearsolver.MPConstraint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -16,45 +16,42 @@ import org.jspecify.annotations.Nullable;
  * numbers. The bound is the least over all these cases, and a case that ends with a plan is a theorem about it.
  */
 final class Proof {
+    private static final double INF = Double.POSITIVE_INFINITY;
     private static final double SAME = 1e-5;
 
     /** A dual that is nothing but rounding. */
     private static final double FLAT = 1e-9;
 
-    private static final int PRICED_AT_ONCE = 400;
-    private static final int ROUNDS_MOST = 1_000;
-
-    /** Rounds of cuts that together must gain a share of the value, or separation ends. */
-    private static final int PATIENCE = 10;
-
     /** That share while cases are told apart, and when one is to be closed. */
-    private static final double GAIN_FIRST = 1e-3;
+    private static final double GAIN_FIRST = 2e-4;
 
-    private static final double GAIN_LAST = 2e-4;
+    private static final double GAIN_LAST = 1e-4;
+
+    /** Cases this near to the best plan, as a share of its cost, are closed in whole numbers. */
+    private static final double RIPE = 0.02;
+
+    private static final double SECONDS_WHOLE = 6;
 
     /** Whole solutions of one case that may turn out to be no plan before it is left open. */
     private static final int WHOLE_ROUNDS_MOST = 60;
 
-    /** So many cuts are too many. */
-    private static final int CUTS_MANY = 600;
+    /**
+     * Plans with so many cables and boards and boards at some spots and not at others, with a bound on all of them.
+     *
+     * @param undecided the spot at which it can be told apart further, or -1
+     * @param tried whether it was tried in whole numbers, in vain
+     */
+    private record Case(int cables, int boards, Chosen spots, int undecided, double bound, boolean tried) {}
 
-    /** Fewer broken rows than this leave time to look for rounded ones. */
-    private static final int FEW = 5;
-
-    /** One number of cables and boards, with a bound on all plans that have them. */
-    private record Case(int cables, int boards, double bound) {}
-
-    private record Closed(double bound, @Nullable Snapshot plan) {}
+    /** @param open whether it may be closed when it is told apart further */
+    private record Closed(Case one, double bound, @Nullable Snapshot plan, boolean open) {}
 
     private final Site site;
     private final Items items;
     private final Strands strands;
-    private final Separation separation;
     private final Effort effort;
     private final Incumbent incumbent;
-    private Master root;
-    private MPConstraint cables;
-    private MPConstraint boards;
+    private final Relaxation relaxation;
 
     /**
      * @param incumbent the best plan known, by which cases are closed, and to which better ones go
@@ -65,17 +62,11 @@ final class Proof {
         this.strands = strands;
         this.effort = effort;
         this.incumbent = incumbent;
-        separation = new Separation(site, items);
-        root = new Master(site, items, strands, false, effort::stopped);
-        Rows.of(site, items).forEach(root::addRow);
-        cables = root.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
-        boards = root.addRow(Rows.boards(0, Integer.MAX_VALUE));
-        new Neighbours(site).arcs().forEach(arc -> root.addArc(arc[0], arc[1]));
-        Start start = new Start(site, items);
-        start.alone().forEach(root::addColumn);
+        var workings = new Relaxation.Workings(strands, 2, effort::stopped, effort::secondsLeft);
+        relaxation = new Relaxation(site, items, workings, Master.missingPrices(site, items));
         Snapshot best = incumbent.best();
         if (best != null) {
-            start.of(best).forEach(root::addColumn);
+            new Start(site, items).of(best).forEach(relaxation.root()::addColumn);
         }
     }
 
@@ -95,16 +86,19 @@ final class Proof {
         if (!cases(all, open)) {
             return;
         }
-        incumbent.raise(Math.min(least(open), incumbent.cost()));
-        wide.run();
-        open.sort(Comparator.comparingDouble(Case::bound));
-        List<Case> left = new ArrayList<>(open);
-        double stuck = Double.POSITIVE_INFINITY;
+        PriorityQueue<Case> left = new PriorityQueue<>(Comparator.comparingDouble(Case::bound));
+        left.addAll(open);
+        double stuck = INF;
         while (!left.isEmpty() && !effort.stopped()) {
-            List<Callable<Closed>> work = new ArrayList<>();
-            int together = Math.min(effort.workers(), left.size());
+            incumbent.raise(Math.min(Math.min(stuck, left.element().bound), incumbent.cost()));
+            List<Case> ripe = ripe(left);
+            if (ripe.isEmpty()) {
+                continue;
+            }
+            wide.run();
             double cutoff = incumbent.cost();
-            for (Case one : left.subList(0, together)) {
+            List<Callable<Closed>> work = new ArrayList<>();
+            for (Case one : ripe) {
                 Master whole = whole(one, cutoff);
                 work.add(() -> close(one, whole, cutoff));
             }
@@ -113,73 +107,63 @@ final class Proof {
                 if (closed.plan != null) {
                     incumbent.offer(closed.plan);
                 }
-                stuck = Math.min(stuck, closed.bound);
+                if (closed.open && closed.one.undecided >= 0 && effort.level() == 0) {
+                    Case was = closed.one;
+                    left.add(new Case(was.cables, was.boards, was.spots, was.undecided, closed.bound, true));
+                } else {
+                    stuck = Math.min(stuck, closed.bound);
+                }
             }
-            left.subList(0, together).clear();
-            incumbent.raise(Math.min(Math.min(stuck, least(left)), incumbent.cost()));
+            double rest = left.isEmpty() ? INF : left.element().bound;
+            incumbent.raise(Math.min(Math.min(stuck, rest), incumbent.cost()));
+        }
+        if (left.isEmpty()) {
+            incumbent.raise(Math.min(stuck, incumbent.cost()));
         }
     }
 
-    /** The same relaxation with only those cuts that bind: the others make each solution slower. */
-    private void slim() {
-        if (root.cuts() < CUTS_MANY) {
-            return;
+    /**
+     * The cases with the least bounds, as many as there are workers, that are ripe to be closed in whole numbers. Others
+     * that come first are told apart by a spot: there is a board there, or there is none.
+     */
+    private List<Case> ripe(PriorityQueue<Case> left) {
+        List<Case> ripe = new ArrayList<>();
+        while (!left.isEmpty() && ripe.size() < effort.workers() && !effort.stopped()) {
+            if (ripe.isEmpty()) {
+                incumbent.raise(Math.min(left.element().bound, incumbent.cost()));
+            }
+            Case least = left.remove();
+            if (closes(least.bound)) {
+                continue;
+            }
+            boolean near = least.bound > (1 - RIPE) * incumbent.cost();
+            if (least.undecided < 0 || effort.level() > 0 || (near && !least.tried)) {
+                ripe.add(least);
+            } else {
+                relaxation.slim();
+                half(least, least.spots.withUsed(least.undecided), left);
+                half(least, least.spots.withEmpty(least.undecided), left);
+            }
         }
-        Master slimmer = new Master(site, items, strands, false, effort::stopped);
-        Rows.of(site, items).forEach(slimmer::addRow);
-        cables = slimmer.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
-        boards = slimmer.addRow(Rows.boards(0, Integer.MAX_VALUE));
-        root.bindingCuts().forEach(slimmer::addRow);
-        root.arcs().forEach(arc -> slimmer.addArc(arc[0], arc[1]));
-        root.columns().forEach(slimmer::addColumn);
-        root = slimmer;
+        return ripe;
     }
 
-    private static double least(List<Case> cases) {
-        return cases.stream().mapToDouble(Case::bound).min().orElse(Double.POSITIVE_INFINITY);
+    private void half(Case whole, Chosen spots, PriorityQueue<Case> left) {
+        relaxation.hold(whole.cables, whole.cables, whole.boards, whole.boards);
+        relaxation.choose(spots);
+        double bound = Math.max(whole.bound, tighten(GAIN_LAST));
+        if (!closes(bound)) {
+            left.add(new Case(
+                    whole.cables, whole.boards, spots, relaxation.root().undecided(), bound, false));
+        }
     }
 
     private boolean closes(double value) {
         return value >= incumbent.cost() - SAME;
     }
 
-    /** Prices and cuts until nothing more comes; the value, a bound under the rows in force. */
     private double tighten(double gain) {
-        double bound = Double.NEGATIVE_INFINITY;
-        List<Double> values = new ArrayList<>();
-        for (int round = 0; round < ROUNDS_MOST && !effort.stopped(); round++) {
-            double value = root.solve(effort.secondsLeft());
-            if (Double.isNaN(value)) {
-                return bound;
-            }
-            if (Double.isInfinite(value)) {
-                return value;
-            }
-            root.read();
-            Master.Priced priced = root.price(PRICED_AT_ONCE);
-            if (priced == Master.Priced.MORE) {
-                continue;
-            }
-            if (priced == Master.Priced.UNKNOWN) {
-                return bound;
-            }
-            bound = Math.max(bound, value - 1e-9 * Math.abs(value));
-            if (closes(bound)) {
-                return bound;
-            }
-            List<Row> broken = separation.broken(root);
-            if (broken.size() < FEW) {
-                broken.addAll(separation.rounded(root));
-            }
-            values.add(value);
-            boolean stalled =
-                    values.size() > PATIENCE && value - values.get(values.size() - 1 - PATIENCE) < gain * value;
-            if (broken.isEmpty() || stalled) {
-                return bound;
-            }
-            broken.forEach(root::addRow);
-        }
-        return bound;
+        return relaxation.tighten(gain, this::closes);
     }
 
     /**
@@ -188,27 +172,26 @@ final class Proof {
      * value, which is convex in the number: where a number closes and the value does not fall beyond it, all beyond close.
      */
     private boolean cases(double all, List<Case> open) {
-        int least = separation.cablesAtLeast();
-        int middle = Math.max(least, (int) Math.floor(root.cables() + 1e-6));
+        int least = relaxation.cablesAtLeast();
+        int middle = Math.max(least, (int) Math.floor(relaxation.root().cables() + 1e-6));
         for (int u = middle; u >= least && !effort.stopped() && withCables(u, -1, all, open); u--) {}
         for (int u = middle + 1; u <= site.jacks() && !effort.stopped() && withCables(u, 1, all, open); u++) {}
-        cables.setBounds(0, Double.POSITIVE_INFINITY);
+        relaxation.hold(0, INF, 0, INF);
         return !effort.stopped();
     }
 
     /** False where no plan with so many cables, nor with any number beyond, beats the incumbent. */
     private boolean withCables(int u, int direction, double floor, List<Case> open) {
-        slim();
-        cables.setBounds(u, u);
-        boards.setBounds(0, Double.POSITIVE_INFINITY);
+        relaxation.slim();
+        relaxation.hold(u, u, 0, INF);
         double any = Math.max(floor, tighten(GAIN_FIRST));
         if (closes(any)) {
-            return !Double.isInfinite(any) && direction * cables.dualValue() < -FLAT;
+            return !Double.isInfinite(any) && direction * relaxation.cablesWorth() < -FLAT;
         }
-        int middle = (int) Math.floor(root.boards() + 1e-6);
+        int middle = (int) Math.floor(relaxation.root().boards() + 1e-6);
         for (int k = middle; k >= 1 && withBoards(u, k, -1, any, open); k--) {}
         for (int k = middle + 1; k <= site.strings.length && withBoards(u, k, 1, any, open); k++) {}
-        boards.setBounds(0, Double.POSITIVE_INFINITY);
+        relaxation.hold(u, u, 0, INF);
         return true;
     }
 
@@ -216,47 +199,35 @@ final class Proof {
         if (effort.stopped()) {
             return false;
         }
-        slim();
-        cables.setBounds(u, u);
-        boards.setBounds(k, k);
+        relaxation.slim();
+        relaxation.hold(u, u, k, k);
         double bound = Math.max(floor, tighten(GAIN_LAST));
         if (closes(bound)) {
-            return !Double.isInfinite(bound) && direction * boards.dualValue() < -FLAT;
+            return !Double.isInfinite(bound) && direction * relaxation.boardsWorth() < -FLAT;
         }
-        open.add(new Case(u, k, bound));
+        open.add(new Case(u, k, Chosen.NONE, relaxation.root().undecided(), bound, false));
         return true;
-    }
-
-    /** Solves until nothing prices in; false where that is not reached. */
-    private boolean priced() {
-        Master.Priced priced = Master.Priced.MORE;
-        while (priced == Master.Priced.MORE && !effort.stopped()) {
-            if (!Double.isFinite(root.solve(effort.secondsLeft()))) {
-                return false;
-            }
-            root.read();
-            priced = root.price(PRICED_AT_ONCE);
-        }
-        return priced == Master.Priced.NONE;
     }
 
     /** The case in whole numbers, without what no plan below the cutoff can have. */
     private @Nullable Master whole(Case one, double cutoff) {
-        cables.setBounds(one.cables, one.cables);
-        boards.setBounds(one.boards, one.boards);
+        relaxation.hold(one.cables, one.cables, one.boards, one.boards);
+        relaxation.choose(one.spots);
         // rows that came in for other cases since may have made strands that are out too cheap to stay out
-        if (!priced()) {
+        if (!relaxation.priced()) {
             return null;
         }
+        Master root = relaxation.root();
         Master.Survivors survivors = root.survivors(cutoff);
         if (survivors == null) {
             return null;
         }
-        Master whole = new Master(site, items, strands, true, effort::stopped);
+        Master whole = new Master(site, items, strands, Master.Kind.WHOLE, effort::stopped);
         Rows.of(site, items).forEach(whole::addRow);
         root.bindingCuts().forEach(whole::addRow);
         whole.addRow(Rows.cables(site, one.cables, one.cables));
         whole.addRow(Rows.boards(one.boards, one.boards));
+        whole.choose(one.spots);
         survivors.arcs().forEach(arc -> whole.addArc(arc[0], arc[1]));
         survivors.columns().forEach(whole::addColumn);
         return whole;
@@ -264,19 +235,19 @@ final class Proof {
 
     private Closed close(Case one, @Nullable Master whole, double cutoff) {
         if (whole == null) {
-            return new Closed(one.bound, null);
+            return new Closed(one, one.bound, null, false);
         }
         Separation cuts = new Separation(site, items);
         double bound = one.bound;
         boolean measured = false;
         for (int round = 0; round < WHOLE_ROUNDS_MOST && !effort.stopped(); round++) {
-            Master.Ending ending = whole.solveWhole(cutoff - SAME, effort.secondsLeft(), effort.nodes());
+            Master.Ending ending = whole.solveWhole(cutoff - SAME, secondsLeft(one), effort.nodes());
             bound = Math.max(bound, Math.min(whole.value, cutoff));
             if (ending == Master.Ending.NONE) {
-                return new Closed(cutoff, null);
+                return new Closed(one, cutoff, null, false);
             }
             if (ending == Master.Ending.GIVEN_UP) {
-                return new Closed(bound, null);
+                return new Closed(one, bound, null, true);
             }
             whole.read();
             List<Row> broken = cuts.broken(whole);
@@ -284,18 +255,24 @@ final class Proof {
                 // a whole solution is a plan, unless a rule that the relaxation does not know forbids it
                 Realization.Result result = new Realization(whole).result();
                 if (result instanceof Realization.Result.Plan plan) {
-                    return new Closed(bound, plan.plan());
+                    return new Closed(one, bound, plan.plan(), false);
                 } else if (result instanceof Realization.Result.Unpackable unpackable) {
                     whole.exclude().contents(unpackable.contents());
                 } else if (result instanceof Realization.Result.TooLong && !measured) {
                     whole.exclude().cableLengths();
                     measured = true;
                 } else {
-                    return new Closed(bound, null);
+                    return new Closed(one, bound, null, false);
                 }
             }
             broken.forEach(whole::addRow);
         }
-        return new Closed(bound, null);
+        return new Closed(one, bound, null, false);
+    }
+
+    /** A case that can still be told apart is not worth all the time that is left. */
+    private double secondsLeft(Case one) {
+        double left = effort.secondsLeft();
+        return one.undecided < 0 || effort.level() > 0 ? left : Math.min(left, SECONDS_WHOLE);
     }
 }

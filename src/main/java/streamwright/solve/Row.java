@@ -20,6 +20,15 @@ interface Row {
         return 0;
     }
 
+    /** Adds so many times {@link #arc} to a table of all arcs. */
+    default void addArcs(double times, double[][] sums) {
+        for (int from = 0; from < sums.length; from++) {
+            for (int to = 0; to < sums[from].length; to++) {
+                sums[from][to] += times * arc(from, to);
+            }
+        }
+    }
+
     /** Whether {@link #arc} is ever other than 0. */
     default boolean hasArcs() {
         return false;

@@ -135,11 +135,16 @@ final class Site {
     private final double[][] fromController;
 
     Site(Yard yard, Ground ground) {
+        this(yard, ground, null);
+    }
+
+    /** @param entries lengths of the hops from the yard's only controller to each spot, if not those of the way */
+    Site(Yard yard, Ground ground, double @Nullable [] entries) {
         this.yard = yard;
         this.ground = ground;
         strings = Fixtures.strings(yard);
         trunkPrice = yard.costs().trunk();
-        cablePrice = yard.costs().cable();
+        cablePrice = entries != null ? 0 : yard.costs().cable();
         hopMost = yard.rules().hopMost() + LENGTH_ROUNDING;
         cableMost = yard.rules().cableMost() + LENGTH_ROUNDING;
         spots = yard.places().toArray(Spot[]::new);
@@ -227,7 +232,9 @@ final class Site {
         fromController = new double[controllers.length][spots.length];
         for (int c = 0; c < controllers.length; c++) {
             for (int s = 0; s < spots.length; s++) {
-                fromController[c][s] = Runs.hop(yard.rules(), ground.path(controllers[c].at(), spots[s].at()));
+                fromController[c][s] = entries != null
+                        ? entries[s]
+                        : Runs.hop(yard.rules(), ground.path(controllers[c].at(), spots[s].at()));
             }
         }
         Point[] places = Arrays.stream(spots).map(Spot::at).toArray(Point[]::new);

@@ -1,0 +1,325 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import streamwright.yard.Spot;
+
+/**
+ * A bound for yards that are too large for one relaxation: the sum of bounds of their regions.
+ *
+ * <p>The spots fall into regions, and what a plan costs falls to them: a board and its chains to the region of its spot,
+ * a hop to the region of the spot where it ends. Each string belongs to one region. Let price(i) be any number from 0,
+ * and let each region leave out strings at these prices. What a plan pays in region r is then, for strings that belong
+ * there, at least the value of r's relaxation less the price of those that other regions serve; and for strings that
+ * belong elsewhere, at least that value less the price of those that r does not serve. Summed over the regions the
+ * prices of strings served elsewhere cancel, and what is left to take off the sum of the values is, for each string, its
+ * price once for each region that could carry it but to which it does not belong (Lagrangian relaxation of the strings
+ * shared by regions; Held and Karp 1971). Cables are not told apart by regions: since the streams of all cables hold all
+ * pixels, they cost at least their price shared out over the pixels of full streams.
+ *
+ * <p>Prices are moved along the subgradient: up where a string is left out by its region, down where it is served twice.
+ */
+final class Regions {
+    /** Strings to a region at most: fewer cost less time, more lose less of the bound. */
+    private static final int STRINGS = 130;
+
+    private static final int STRINGS_HUGE = 60;
+
+    /** With more strings than this the time matters more. */
+    private static final int HUGE = 3_000;
+
+    /** Bounds for each level of effort, where no clock ends it. */
+    private static final int PASSES = 2;
+
+    private static final double GAIN_FIRST = 4e-3;
+    private static final double GAIN_LAST = 5e-4;
+
+    /** The bound lies under the best plan known by at least so much, or so one thinks while prices move. */
+    private static final double TARGET = 0.98;
+
+    /** Shares of the time left that all regions together may take: for first prices, and for one bound. */
+    private static final double SHARE_ALONE = 0.3;
+
+    private static final double SHARE_EACH = 0.9;
+
+    /** The share that may go before another bound is begun. */
+    private static final double SHARE_ALL = 0.6;
+
+    private static final double FLAT = 1e-12;
+
+    private final Site site;
+    private final Items items;
+    private final Effort effort;
+    private final Incumbent incumbent;
+    private final List<Part> parts = new ArrayList<>();
+
+    /** Of each item: the part to which it belongs. */
+    private final int[] owner;
+
+    private double[] price;
+
+    /** A region at work: its last value, 0 while none is known, and what its last solution left out. */
+    private static final class Part {
+        final Region region;
+        final Relaxation relaxation;
+        final Turn turn;
+        double value;
+        double[] missed = new double[0];
+
+        Part(Region region, Relaxation relaxation, Turn turn) {
+            this.region = region;
+            this.relaxation = relaxation;
+            this.turn = turn;
+        }
+    }
+
+    /** The time that one region may take, so that all have theirs. */
+    private final class Turn {
+        private volatile long end = Long.MAX_VALUE;
+
+        /** Begins: an even part of a share of the time left. */
+        void begin(double share, int waiting) {
+            boolean timed = effort.level() == 0;
+            double seconds = effort.secondsLeft() * share * effort.workers() / Math.max(1, waiting);
+            end = timed ? System.nanoTime() + (long) (seconds * 1e9) : Long.MAX_VALUE;
+        }
+
+        boolean over() {
+            return effort.stopped() || System.nanoTime() >= end;
+        }
+
+        double secondsLeft() {
+            return end == Long.MAX_VALUE ? effort.secondsLeft() : Math.max(0.001, (end - System.nanoTime()) / 1e9);
+        }
+
+        Relaxation relaxation(Region region, double[] missing) {
+            var workings = new Relaxation.Workings(new Strands(), 1, this::over, this::secondsLeft);
+            return new Relaxation(region.site, region.items, workings, missing);
+        }
+    }
+
+    Regions(Site site, Items items, Effort effort, Incumbent incumbent) {
+        this.site = site;
+        this.items = items;
+        this.effort = effort;
+        this.incumbent = incumbent;
+        owner = new int[items.size];
+        price = new double[items.size];
+    }
+
+    /** Raises the incumbent's bound until the effort ends or prices no longer help. */
+    void run(ExecutorService workers) throws InterruptedException, ExecutionException {
+        build(workers);
+        double best = Double.NEGATIVE_INFINITY;
+        double step = 1;
+        double gain = GAIN_FIRST;
+        double[] bestPrice = price.clone();
+        double seconds = effort.secondsLeft();
+        for (int pass = 0; goesOn(pass, seconds); pass++) {
+            double total = solve(workers, gain);
+            if (effort.stopped() && total <= best) {
+                return;
+            }
+            if (total > best) {
+                best = total;
+                bestPrice = price.clone();
+                incumbent.raise(Math.min(best, incumbent.cost()));
+            } else {
+                step /= 2;
+                price = bestPrice.clone();
+            }
+            gain = Math.max(GAIN_LAST, gain / 2);
+            if (step < 1e-3 || !move(step, best)) {
+                return;
+            }
+        }
+    }
+
+    /** The rest of the time is better spent on plans. */
+    private boolean goesOn(int pass, double seconds) {
+        boolean timed = effort.level() == 0;
+        return !effort.stopped()
+                && (timed
+                        ? pass == 0 || effort.secondsLeft() > (1 - SHARE_ALL) * seconds
+                        : pass < PASSES * effort.level());
+    }
+
+    private void build(ExecutorService workers) throws InterruptedException, ExecutionException {
+        List<int[]> shares = new ArrayList<>();
+        double[] weight = new double[site.spots.length];
+        for (int i = 0; i < site.strings.length; i++) {
+            weight[site.leads[i][0].to()]++;
+        }
+        split(IntStream.range(0, site.spots.length).toArray(), weight, shares);
+        int[] partOf = new int[site.spots.length];
+        for (int r = 0; r < shares.size(); r++) {
+            for (int spot : shares.get(r)) {
+                partOf[spot] = r;
+            }
+        }
+        for (int k = 0; k < items.size; k++) {
+            owner[k] = partOf[site.leads[items.sample[k]][0].to()];
+        }
+        AtomicInteger waiting = new AtomicInteger(shares.size());
+        List<Callable<Void>> alone = new ArrayList<>();
+        for (int r = 0; r < shares.size(); r++) {
+            int[] spots = shares.get(r);
+            BitSet own = new BitSet();
+            for (int k = 0; k < items.size; k++) {
+                own.set(k, owner[k] == r);
+            }
+            alone.add(() -> alone(spots, own, waiting));
+        }
+        for (Future<Void> done : workers.invokeAll(alone)) {
+            done.get();
+        }
+        List<Callable<Part>> work = new ArrayList<>();
+        for (int[] share : shares) {
+            work.add(() -> part(share));
+        }
+        for (Future<Part> built : workers.invokeAll(work)) {
+            parts.add(built.get());
+        }
+    }
+
+    /** Prices to begin with: what each string is worth to its own region's relaxation, were there no other strings. */
+    private @Nullable Void alone(int[] spots, BitSet own, AtomicInteger waiting) {
+        if (own.isEmpty()) {
+            return null;
+        }
+        Region region = Region.of(site, items, spots, own);
+        Turn turn = new Turn();
+        turn.begin(SHARE_ALONE, waiting.getAndDecrement());
+        Relaxation relaxation = turn.relaxation(region, Master.missingPrices(region.site, region.items));
+        if (Double.isFinite(relaxation.tighten(GAIN_FIRST, bound -> false))) {
+            for (int k = 0; k < region.whole.length; k++) {
+                price[region.whole[k]] = Math.max(0, relaxation.worth()[k]);
+            }
+        }
+        return null;
+    }
+
+    private Part part(int[] spots) {
+        Region region = Region.of(site, items, spots);
+        Turn turn = new Turn();
+        return new Part(region, turn.relaxation(region, prices(region)), turn);
+    }
+
+    private double[] prices(Region region) {
+        return Arrays.stream(region.whole).mapToDouble(k -> price[k]).toArray();
+    }
+
+    /** Halves of equal weight across the longer side, until few strings are left. */
+    private void split(int[] spots, double[] weight, List<int[]> shares) {
+        double all = Arrays.stream(spots).mapToDouble(p -> weight[p]).sum();
+        if (all <= (site.strings.length > HUGE ? STRINGS_HUGE : STRINGS) || spots.length == 1) {
+            shares.add(spots);
+            return;
+        }
+        boolean wide = spread(spots, p -> p.at().x()) >= spread(spots, p -> p.at().y());
+        ToDoubleFunction<Spot> along = wide ? p -> p.at().x() : p -> p.at().y();
+        int[] sorted = Arrays.stream(spots)
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer p) -> along.applyAsDouble(site.spots[p]))
+                        .thenComparing(p -> p))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        double seen = 0;
+        int cut = 0;
+        while (cut < sorted.length - 1 && (cut == 0 || seen + weight[sorted[cut]] <= all / 2)) {
+            seen += weight[sorted[cut++]];
+        }
+        split(Arrays.copyOfRange(sorted, 0, cut), weight, shares);
+        split(Arrays.copyOfRange(sorted, cut, sorted.length), weight, shares);
+    }
+
+    private double spread(int[] spots, ToDoubleFunction<Spot> along) {
+        var range = Arrays.stream(spots)
+                .mapToDouble(p -> along.applyAsDouble(site.spots[p]))
+                .summaryStatistics();
+        return range.getMax() - range.getMin();
+    }
+
+    /** One bound, with the prices as they are. */
+    private double solve(ExecutorService workers, double gain) throws InterruptedException, ExecutionException {
+        AtomicInteger waiting = new AtomicInteger(parts.size());
+        List<Callable<Void>> work = new ArrayList<>();
+        for (Part part : parts) {
+            work.add(() -> {
+                part.turn.begin(SHARE_EACH, waiting.getAndDecrement());
+                part.relaxation.missing(prices(part.region));
+                double value = part.relaxation.tighten(gain, bound -> false);
+                part.value = Double.isFinite(value) ? value : 0;
+                part.missed = Double.isFinite(value) ? part.relaxation.missed() : part.missed;
+                return null;
+            });
+        }
+        for (Future<Void> done : workers.invokeAll(work)) {
+            done.get();
+        }
+        double total = cablesAtLeast() - ownedMost();
+        for (int r = 0; r < parts.size(); r++) {
+            Part part = parts.get(r);
+            total += part.value;
+            for (int k : part.region.whole) {
+                if (owner[k] != r) {
+                    total -= price[k] * items.count[k];
+                }
+            }
+        }
+        return total;
+    }
+
+    /** What all cables cost at least, were they sold by the pixel of a full stream. */
+    private double cablesAtLeast() {
+        int streams = Math.max(1, Arrays.stream(site.streams).max().orElse(1));
+        double full = 0;
+        for (int i = 0; i < site.strings.length; i++) {
+            int most = 1;
+            for (int[] limit : site.limit) {
+                most = Math.max(most, limit[site.kind[i]]);
+            }
+            full += site.pixelsAtLeast[i] / (double) most;
+        }
+        return site.cablePrice * full / streams;
+    }
+
+    /** What owned boards can save at most. */
+    private double ownedMost() {
+        return Arrays.stream(site.offers)
+                .mapToDouble(offer -> offer.have() * offer.price())
+                .sum();
+    }
+
+    /** Prices one step along the subgradient; false where it is flat. */
+    private boolean move(double step, double bound) {
+        double[] slope = new double[items.size];
+        for (int r = 0; r < parts.size(); r++) {
+            Part part = parts.get(r);
+            for (int k = 0; k < part.missed.length; k++) {
+                int whole = part.region.whole[k];
+                slope[whole] += part.missed[k] - (owner[whole] == r ? 0 : items.count[whole]);
+            }
+        }
+        double square = Arrays.stream(slope).map(s -> s * s).sum();
+        if (square < FLAT) {
+            return false;
+        }
+        double length = step * Math.max(0.001 * incumbent.cost(), TARGET * incumbent.cost() - bound) / square;
+        for (int k = 0; k < items.size; k++) {
+            price[k] = Math.max(0, price[k] + length * slope[k]);
+        }
+        return true;
+    }
+}

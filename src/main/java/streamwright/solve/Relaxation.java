@@ -1,0 +1,192 @@
+package streamwright.solve;
+
+import com.google.ortools.linearsolver.MPConstraint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.DoublePredicate;
+import java.util.function.DoubleSupplier;
+import java.util.stream.IntStream;
+
+/** The linear relaxation of a site, tightened by pricing and cuts; numbers of cables and boards can be held. */
+final class Relaxation {
+    private static final int PRICED_AT_ONCE = 400;
+    private static final int ROUNDS_MOST = 1_000;
+
+    /** Rounds of cuts that together must gain a share of the value, or separation ends. */
+    private static final int PATIENCE = 10;
+
+    /** So many cuts are too many, if half of them do not bind. */
+    private static final int CUTS_MANY = 600;
+
+    /** Fewer broken rows than this leave time to look for rounded ones. */
+    private static final int FEW = 5;
+
+    private final Site site;
+    private final Items items;
+    private final Separation separation;
+    private final Workings workings;
+    private Master root;
+    private MPConstraint cables;
+    private MPConstraint boards;
+    private double[] missing;
+    private Chosen chosen = Chosen.NONE;
+    private double[] missed = new double[0];
+    private double[] worth = new double[0];
+
+    /**
+     * With what a relaxation works.
+     *
+     * @param pricings places that are priced at the same time
+     * @param secondsLeft for one solution of the linear programme
+     */
+    record Workings(Strands strands, int pricings, BooleanSupplier stopped, DoubleSupplier secondsLeft) {}
+
+    /** @param missing of each item: the price of leaving one of its strings out */
+    Relaxation(Site site, Items items, Workings workings, double[] missing) {
+        this.site = site;
+        this.items = items;
+        this.workings = workings;
+        this.missing = missing;
+        separation = new Separation(site, items);
+        root = bare();
+        cables = root.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
+        boards = root.addRow(Rows.boards(0, Integer.MAX_VALUE));
+        new Neighbours(site).arcs().forEach(arc -> root.addArc(arc[0], arc[1]));
+        new Start(site, items).alone().forEach(root::addColumn);
+    }
+
+    private Master bare() {
+        Master master = new Master(
+                site, items, workings.strands, Master.Kind.linear(missing, workings.pricings), workings.stopped);
+        Rows.of(site, items).forEach(master::addRow);
+        return master;
+    }
+
+    /** The programme as it stands; another one after each {@link #tighten}. */
+    Master root() {
+        return root;
+    }
+
+    int cablesAtLeast() {
+        return separation.cablesAtLeast();
+    }
+
+    /** Leaves only plans with so many cables and boards. */
+    void hold(double leastCables, double mostCables, double leastBoards, double mostBoards) {
+        cables.setBounds(leastCables, mostCables);
+        boards.setBounds(leastBoards, mostBoards);
+        choose(Chosen.NONE);
+    }
+
+    /** Leaves only plans in which these spots are empty or used, until {@link #hold} is called again. */
+    void choose(Chosen spots) {
+        chosen = spots;
+        root.choose(spots);
+    }
+
+    /** What one cable more, or one board more, would change in the value; a subgradient of the last solution. */
+    double cablesWorth() {
+        return cables.dualValue();
+    }
+
+    double boardsWorth() {
+        return boards.dualValue();
+    }
+
+    /** Of each item, when the last bound was found: strings left out, and what one string more would add. */
+    double[] missed() {
+        return missed;
+    }
+
+    double[] worth() {
+        return worth;
+    }
+
+    /** Sets other prices for leaving strings out. */
+    void missing(double[] prices) {
+        missing = prices;
+        root.missing(prices);
+    }
+
+    /** The same relaxation with only those cuts that bind: the others make each solution slower. */
+    void slim() {
+        if (root.cuts() < CUTS_MANY) {
+            return;
+        }
+        List<Row> binding = root.bindingCuts();
+        if (binding.size() > root.cuts() / 2) {
+            return;
+        }
+        Master slimmer = bare();
+        cables = slimmer.addRow(Rows.cables(site, cables.lb(), cables.ub()));
+        boards = slimmer.addRow(Rows.boards(boards.lb(), boards.ub()));
+        binding.forEach(slimmer::addRow);
+        root.arcs().forEach(arc -> slimmer.addArc(arc[0], arc[1]));
+        root.columns().forEach(slimmer::addColumn);
+        slimmer.choose(chosen);
+        root = slimmer;
+    }
+
+    /**
+     * Prices and cuts until nothing more comes, or little.
+     *
+     * @param gain share of the value that some rounds of cuts must gain
+     * @param enough ends it as soon as the bound is
+     * @return the value, a bound under the rows in force; negative infinity where nothing is known
+     */
+    double tighten(double gain, DoublePredicate enough) {
+        root.purge();
+        double bound = Double.NEGATIVE_INFINITY;
+        List<Double> values = new ArrayList<>();
+        for (int round = 0; round < ROUNDS_MOST && !workings.stopped.getAsBoolean(); round++) {
+            double value = root.solve(workings.secondsLeft.getAsDouble());
+            if (Double.isNaN(value)) {
+                return bound;
+            }
+            if (Double.isInfinite(value)) {
+                return value;
+            }
+            root.read();
+            Master.Priced priced = root.price(PRICED_AT_ONCE);
+            if (priced == Master.Priced.MORE) {
+                continue;
+            }
+            if (priced == Master.Priced.UNKNOWN) {
+                return bound;
+            }
+            bound = Math.max(bound, value - 1e-9 * Math.abs(value));
+            missed = IntStream.range(0, items.size).mapToDouble(root::missed).toArray();
+            worth = IntStream.range(0, items.size).mapToDouble(root::worth).toArray();
+            if (enough.test(bound)) {
+                return bound;
+            }
+            List<Row> broken = separation.broken(root);
+            if (broken.size() < FEW) {
+                broken.addAll(separation.rounded(root));
+            }
+            values.add(value);
+            boolean stalled =
+                    values.size() > PATIENCE && value - values.get(values.size() - 1 - PATIENCE) < gain * value;
+            if (broken.isEmpty() || stalled) {
+                return bound;
+            }
+            slim();
+            broken.forEach(root::addRow);
+        }
+        return bound;
+    }
+
+    /** Solves until nothing prices in; false where that is not reached. */
+    boolean priced() {
+        Master.Priced priced = Master.Priced.MORE;
+        while (priced == Master.Priced.MORE && !workings.stopped.getAsBoolean()) {
+            if (!Double.isFinite(root.solve(workings.secondsLeft.getAsDouble()))) {
+                return false;
+            }
+            root.read();
+            priced = root.price(PRICED_AT_ONCE);
+        }
+        return priced == Master.Priced.NONE;
+    }
+}
