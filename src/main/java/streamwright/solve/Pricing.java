@@ -17,7 +17,7 @@ import streamwright.yard.Drives;
  */
 final class Pricing {
     /** Steps to a whole port, about: more are nearer the truth and slower. */
-    private static final int FINENESS = Integer.getInteger("fine", 64);
+    private static final int FINENESS = 64;
 
     /** Longest table of the dynamic programme. */
     private static final int STEPS_MOST = 5000;

@@ -53,6 +53,9 @@ final class Proof {
     private final Incumbent incumbent;
     private final Relaxation relaxation;
 
+    /** The least bound of the cases that are left open for good. */
+    private double stuck = INF;
+
     /**
      * @param incumbent the best plan known, by which cases are closed, and to which better ones go
      */
@@ -88,9 +91,8 @@ final class Proof {
         }
         PriorityQueue<Case> left = new PriorityQueue<>(Comparator.comparingDouble(Case::bound));
         left.addAll(open);
-        double stuck = INF;
         while (!left.isEmpty() && !effort.stopped()) {
-            incumbent.raise(Math.min(Math.min(stuck, left.element().bound), incumbent.cost()));
+            raise(left.element().bound);
             List<Case> ripe = ripe(left);
             if (ripe.isEmpty()) {
                 continue;
@@ -114,12 +116,16 @@ final class Proof {
                     stuck = Math.min(stuck, closed.bound);
                 }
             }
-            double rest = left.isEmpty() ? INF : left.element().bound;
-            incumbent.raise(Math.min(Math.min(stuck, rest), incumbent.cost()));
+            raise(left.isEmpty() ? INF : left.element().bound);
         }
         if (left.isEmpty()) {
-            incumbent.raise(Math.min(stuck, incumbent.cost()));
+            raise(INF);
         }
+    }
+
+    /** @param least bound of all cases that may still be closed */
+    private void raise(double least) {
+        incumbent.raise(Math.min(Math.min(stuck, least), incumbent.cost()));
     }
 
     /**
@@ -130,7 +136,7 @@ final class Proof {
         List<Case> ripe = new ArrayList<>();
         while (!left.isEmpty() && ripe.size() < effort.workers() && !effort.stopped()) {
             if (ripe.isEmpty()) {
-                incumbent.raise(Math.min(left.element().bound, incumbent.cost()));
+                raise(left.element().bound);
             }
             Case least = left.remove();
             if (closes(least.bound)) {
