@@ -22,6 +22,12 @@ public final class Planner {
     /** With more strings than this the bound is that of regions. */
     private static final int LARGE = 300;
 
+    /** Strings to such a region, and in yards with so many strings that time matters more. */
+    private static final int REGION = 130;
+
+    private static final int REGION_OF_HUGE = 60;
+    private static final int HUGE = 3_000;
+
     private static final double COLD = 0.0002;
     private static final double[] HEATS = {0.002, 0.005, 0.001, 0.01};
 
@@ -174,7 +180,8 @@ public final class Planner {
         Bounding proof = large
                 ? (all, wide) -> {
                     wide.run();
-                    new Regions(site, items, effort, incumbent).run(all);
+                    int most = site.strings.length > HUGE ? REGION_OF_HUGE : REGION;
+                    new Regions(site, items, most, effort, incumbent).run(all);
                 }
                 : new Proof(site, new Strands(), items, effort, incumbent)::run;
         if (effort.level() > 0) {

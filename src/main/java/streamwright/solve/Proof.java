@@ -52,6 +52,7 @@ final class Proof {
     private final Effort effort;
     private final Incumbent incumbent;
     private final Relaxation relaxation;
+    private final double ripe;
 
     /** The least bound of the cases that are left open for good. */
     private double stuck = INF;
@@ -60,6 +61,12 @@ final class Proof {
      * @param incumbent the best plan known, by which cases are closed, and to which better ones go
      */
     Proof(Site site, Strands strands, Items items, Effort effort, Incumbent incumbent) {
+        this(site, strands, items, effort, incumbent, RIPE);
+    }
+
+    /** @param ripe the share of the cost within which cases are closed in whole numbers */
+    Proof(Site site, Strands strands, Items items, Effort effort, Incumbent incumbent, double ripe) {
+        this.ripe = ripe;
         this.site = site;
         this.items = items;
         this.strands = strands;
@@ -142,7 +149,7 @@ final class Proof {
             if (closes(least.bound)) {
                 continue;
             }
-            boolean near = least.bound > (1 - RIPE) * incumbent.cost();
+            boolean near = least.bound > (1 - this.ripe) * incumbent.cost();
             if (least.undecided < 0 || effort.level() > 0 || (near && !least.tried)) {
                 ripe.add(least);
             } else {

@@ -11,6 +11,7 @@ import streamwright.yard.BoardCount;
 import streamwright.yard.BoardOffer;
 import streamwright.yard.Controller;
 import streamwright.yard.ControllerModel;
+import streamwright.yard.Drives;
 import streamwright.yard.PixelString;
 import streamwright.yard.Point;
 import streamwright.yard.Prop;
@@ -43,7 +44,7 @@ final class Region {
     /** Only with some of its items. */
     static Region of(Site site, Items items, int[] spots, BitSet carried) {
         int[] strings = IntStream.range(0, site.strings.length)
-                .filter(i -> carried.get(items.of[i]))
+                .filter(i -> carried.get(items.of[i]) && site.sort[i] == Drives.PIXELS)
                 .toArray();
         Site part = new Site(yard(site, spots, strings), site.ground, entries(site, spots));
         Items own = new Items(part);
@@ -108,7 +109,8 @@ final class Region {
                     was.pixel(),
                     was.follow(),
                     was.tailGiven(),
-                    was.copyOf(),
+                    // what matters of a copy is that it may count for nothing; its original may be elsewhere
+                    was.copyOf() == null ? null : was.id(),
                     was.channel(),
                     was.controller(),
                     own,
@@ -127,7 +129,8 @@ final class Region {
                 yard.frameRate(),
                 yard.spare(),
                 yard.brightness(),
-                yard.keepChannels(),
+                // kept channels only forbid
+                false,
                 List.of(outside(site)),
                 unowned,
                 new BoardCount(0, yard.boardCount().most()),

@@ -31,13 +31,6 @@ import streamwright.yard.Spot;
  * <p>Prices are moved along the subgradient: up where a string is left out by its region, down where it is served twice.
  */
 final class Regions {
-    /** Strings to a region at most: fewer cost less time, more lose less of the bound. */
-    private static final int STRINGS = 130;
-
-    private static final int STRINGS_HUGE = 60;
-
-    /** With more strings than this the time matters more. */
-    private static final int HUGE = 3_000;
 
     /** Bounds for each level of effort, where no clock ends it. */
     private static final int PASSES = 2;
@@ -60,6 +53,7 @@ final class Regions {
 
     private final Site site;
     private final Items items;
+    private final int most;
     private final Effort effort;
     private final Incumbent incumbent;
     private final List<Part> parts = new ArrayList<>();
@@ -109,7 +103,9 @@ final class Regions {
         }
     }
 
-    Regions(Site site, Items items, Effort effort, Incumbent incumbent) {
+    /** @param most strings to a region: fewer cost less time, more lose less of the bound */
+    Regions(Site site, Items items, int most, Effort effort, Incumbent incumbent) {
+        this.most = most;
         this.site = site;
         this.items = items;
         this.effort = effort;
@@ -223,7 +219,7 @@ final class Regions {
     /** Halves of equal weight across the longer side, until few strings are left. */
     private void split(int[] spots, double[] weight, List<int[]> shares) {
         double all = Arrays.stream(spots).mapToDouble(p -> weight[p]).sum();
-        if (all <= (site.strings.length > HUGE ? STRINGS_HUGE : STRINGS) || spots.length == 1) {
+        if (all <= most || spots.length == 1) {
             shares.add(spots);
             return;
         }
@@ -297,8 +293,9 @@ final class Regions {
 
     /** What owned boards can save at most. */
     private double ownedMost() {
-        return Arrays.stream(site.offers)
-                .mapToDouble(offer -> offer.have() * offer.price())
+        return IntStream.range(0, site.offers.length)
+                .filter(m -> site.stock[m] == m)
+                .mapToDouble(m -> site.offers[m].have() * site.offers[m].price())
                 .sum();
     }
 
