@@ -10,6 +10,7 @@ import streamwright.plan.Plan;
 import streamwright.plan.Totals;
 import streamwright.plan.change.Difference;
 import streamwright.report.Cautions;
+import streamwright.report.Figures;
 import streamwright.yard.Yard;
 
 /**

@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
         },
         subcommands = {
             PlanCommand.class,
+            RebalanceCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
             LimitsCommand.class,

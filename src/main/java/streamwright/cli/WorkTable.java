@@ -1,7 +1,5 @@
 package streamwright.cli;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +8,7 @@ import streamwright.check.Finding;
 import streamwright.check.Findings;
 import streamwright.plan.Change;
 import streamwright.plan.change.Difference;
+import streamwright.report.Figures;
 
 /** A work order on one screen. */
 final class WorkTable {
@@ -43,12 +42,15 @@ final class WorkTable {
     /** Of each thing what is first said to be wrong with it. */
     static Map<String, String> broken(Findings findings) {
         Map<String, String> broken = new LinkedHashMap<>();
-        List<Finding> list = new ArrayList<>(findings.list());
         // what a plan says wrongly of itself explains no work
-        list.sort(Comparator.comparing(finding -> finding.text().contains("said to be")));
-        for (Finding finding : list) {
-            broken.putIfAbsent(finding.about(), finding.text());
-        }
+        findings.list().stream()
+                .filter(finding -> !paper(finding))
+                .forEach(finding -> broken.putIfAbsent(finding.about(), finding.text()));
         return broken;
+    }
+
+    /** Whether only the plan's own figures are wrong, which no crew has to mend. */
+    static boolean paper(Finding finding) {
+        return finding.text().contains("said to be");
     }
 }

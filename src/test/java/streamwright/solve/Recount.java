@@ -1,0 +1,190 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import streamwright.plan.Board;
+import streamwright.plan.Cable;
+import streamwright.plan.Injection;
+import streamwright.plan.Plan;
+import streamwright.plan.PortUse;
+import streamwright.plan.StreamUse;
+import streamwright.yard.Work;
+import streamwright.yard.Yard;
+
+/**
+ * Counts the work between two plans again, from the words of the contract and from the plans' own fields, as text keys.
+ *
+ * @param structure minutes of leads, replugs, hops, boards and injections
+ * @param settings minutes of settings
+ */
+record Recount(double structure, double settings) {
+    double minutes() {
+        return structure + settings;
+    }
+
+    static Recount of(Yard yard, Plan before, Plan after) {
+        Work work = yard.work();
+        Map<String, Board> was = boards(before);
+        Map<String, Board> now = boards(after);
+        double structure = 0;
+        double settings = 0;
+        for (String name : was.keySet()) {
+            if (!now.containsKey(name)) {
+                structure += work.board();
+            }
+        }
+        for (Map.Entry<String, Board> entry : now.entrySet()) {
+            Board old = was.get(entry.getKey());
+            if (old == null || !old.at().equals(entry.getValue().at())) {
+                structure += work.board();
+            } else {
+                settings += Objects.equals(old.boardId(), entry.getValue().boardId()) ? 0 : work.setting();
+            }
+        }
+        Map<String, List<String>> wasOn = strings(before);
+        for (Map.Entry<String, List<String>> entry : strings(after).entrySet()) {
+            structure +=
+                    string(work, wasOn.get(entry.getKey()), entry.getValue().get(0));
+        }
+        structure += work.hop() * hops(yard, before, after, now);
+        Set<Injection> injected = injections(before);
+        structure += work.injection()
+                * injections(after).stream()
+                        .filter(each -> !injected.contains(each))
+                        .count();
+        for (Map.Entry<String, Board> entry : now.entrySet()) {
+            Board old = was.get(entry.getKey());
+            if (old != null && old.at().equals(entry.getValue().at())) {
+                settings += work.setting() * ports(old, entry.getValue());
+            }
+        }
+        settings += work.setting() * windows(before, after);
+        return new Recount(structure, settings);
+    }
+
+    private static Map<String, Board> boards(Plan plan) {
+        Map<String, Board> boards = new HashMap<>();
+        plan.boards().forEach(board -> boards.put(board.id() + "/" + board.model(), board));
+        return boards;
+    }
+
+    /** Of each string its places, as board, port and what goes before it. */
+    private static Map<String, List<String>> strings(Plan plan) {
+        Map<String, List<String>> strings = new HashMap<>();
+        for (Board board : plan.boards()) {
+            for (PortUse port : board.ports()) {
+                String behind = "first";
+                for (var use : port.strings()) {
+                    String name = use.prop() + "#" + use.string();
+                    strings.computeIfAbsent(name, key -> new ArrayList<>())
+                            .add(board.id() + "/" + board.model() + "|" + behind + "|" + port.port());
+                    behind = name;
+                }
+            }
+        }
+        return strings;
+    }
+
+    private static double string(Work work, List<String> before, String now) {
+        if (before == null) {
+            return work.lead();
+        }
+        if (before.contains(now)) {
+            return 0;
+        }
+        String alike = now.substring(0, now.lastIndexOf('|') + 1);
+        return before.stream().anyMatch(each -> each.startsWith(alike)) ? work.replug() : work.lead();
+    }
+
+    private static Set<Set<String>> pairs(Plan plan) {
+        Map<String, String> models = new HashMap<>();
+        plan.boards().forEach(board -> models.put(board.id(), board.id() + "/" + board.model()));
+        Set<Set<String>> pairs = new HashSet<>();
+        for (Cable cable : plan.cables()) {
+            String from = "jack " + cable.controller() + " " + cable.jack();
+            for (String name : cable.boards()) {
+                String to = models.getOrDefault(name, name + "/nothing");
+                pairs.add(Set.of(from, to));
+                from = to;
+            }
+        }
+        return pairs;
+    }
+
+    private static long hops(Yard yard, Plan before, Plan after, Map<String, Board> now) {
+        Set<Set<String>> was = pairs(before);
+        Set<Set<String>> is = pairs(after);
+        long laid = is.stream().filter(pair -> !was.contains(pair)).count();
+        Set<String> jacks = new HashSet<>();
+        yard.controllers().forEach(controller -> {
+            for (int j = 1; j <= controller.model().jacks(); j++) {
+                jacks.add("jack " + controller.id() + " " + j);
+            }
+        });
+        long off = was.stream()
+                .filter(pair -> !is.contains(pair))
+                .filter(pair -> pair.stream().allMatch(end -> jacks.contains(end) || now.containsKey(end)))
+                .count();
+        return laid + off;
+    }
+
+    private static Set<Injection> injections(Plan plan) {
+        Set<Injection> all = new HashSet<>();
+        plan.boards().forEach(board -> board.ports().forEach(port -> all.addAll(port.injections())));
+        return all;
+    }
+
+    private static List<String> names(PortUse port) {
+        return port.strings().stream()
+                .map(use -> use.prop() + "#" + use.string())
+                .toList();
+    }
+
+    private static long ports(Board old, Board now) {
+        long set = 0;
+        for (PortUse port : now.ports()) {
+            for (PortUse was : old.ports()) {
+                boolean same = was.port() == port.port() && names(was).equals(names(port));
+                set += same && (was.startPixel() != port.startPixel() || was.stream() != port.stream()) ? 1 : 0;
+            }
+        }
+        return set;
+    }
+
+    private static Map<String, Set<String>> carried(Plan plan) {
+        Map<String, Set<String>> carried = new HashMap<>();
+        for (Board board : plan.boards()) {
+            for (PortUse port : board.ports()) {
+                carried.computeIfAbsent(
+                                board.controller() + " " + board.jack() + " " + port.stream(), key -> new HashSet<>())
+                        .addAll(names(port));
+            }
+        }
+        return carried;
+    }
+
+    private static long windows(Plan before, Plan after) {
+        Map<String, StreamUse> was = new HashMap<>();
+        before.cables()
+                .forEach(cable -> cable.streams()
+                        .forEach(use -> was.put(cable.controller() + " " + cable.jack() + " " + use.stream(), use)));
+        Map<String, Set<String>> carriedBefore = carried(before);
+        Map<String, Set<String>> carriedAfter = carried(after);
+        long set = 0;
+        for (Cable cable : after.cables()) {
+            for (StreamUse use : cable.streams()) {
+                String key = cable.controller() + " " + cable.jack() + " " + use.stream();
+                StreamUse old = was.get(key);
+                boolean same = old != null
+                        && carriedBefore.getOrDefault(key, Set.of()).equals(carriedAfter.getOrDefault(key, Set.of()));
+                set += same && (old.startChannel() != use.startChannel() || old.pixels() != use.pixels()) ? 1 : 0;
+            }
+        }
+        return set;
+    }
+}

@@ -1,0 +1,210 @@
+package streamwright.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import streamwright.check.Audit;
+import streamwright.check.Finding;
+import streamwright.check.Findings;
+import streamwright.layout.Assembly;
+import streamwright.layout.Layout;
+import streamwright.physics.Ground;
+import streamwright.physics.GroundPaths;
+import streamwright.plan.Board;
+import streamwright.plan.Plan;
+import streamwright.plan.PortUse;
+import streamwright.plan.change.Difference;
+import streamwright.yard.Prop;
+import streamwright.yard.Yard;
+
+/** Repairs of tiny yards against every plan of them: the least work, its bound, and a count by other code. */
+class RepairBruteTest {
+    private static final int YARDS = Integer.getInteger("tinyRepairs", 60);
+    private static final double ROUNDING = 1e-6;
+
+    /** A yard that changes after its plan is installed: faster, or short of a string while it is planned. */
+    private record Season(Yard before, Yard after) {
+        static Season of(long seed) {
+            Random random = new Random(seed * 31 + 7);
+            Yard yard = TinyYards.of(seed);
+            Yard faster =
+                    with(yard, yard.props(), yard.frameRate() * new int[] {1, 4, 7, 8, 9, 10, 12}[random.nextInt(7)]);
+            List<Prop> fewer = yard.props();
+            if (fewer.size() > 1 && random.nextInt(3) > 0) {
+                fewer = fewer.subList(0, fewer.size() - 1);
+            }
+            return new Season(with(yard, fewer, yard.frameRate()), faster);
+        }
+
+        private static Yard with(Yard yard, List<Prop> props, double frameRate) {
+            return new Yard(
+                    yard.name(),
+                    yard.units(),
+                    frameRate,
+                    yard.spare(),
+                    yard.brightness(),
+                    yard.keepChannels(),
+                    yard.controllers(),
+                    yard.boards(),
+                    yard.boardCount(),
+                    yard.spots(),
+                    props,
+                    yard.obstacles(),
+                    yard.rules(),
+                    yard.costs(),
+                    yard.work());
+        }
+    }
+
+    private static final class Least {
+        private double minutes = Double.POSITIVE_INFINITY;
+        private double structure = Double.POSITIVE_INFINITY;
+    }
+
+    @Test
+    void theLeastWorkIsFoundAndTheBoundHolds() {
+        int mended = 0;
+        int worked = 0;
+        int proved = 0;
+        int impossible = 0;
+        for (long seed = 1; seed <= YARDS; seed++) {
+            Season season = Season.of(seed);
+            Yard yard = season.after;
+            Ground ground = GroundPaths.of(yard);
+            Outcome outcome = Planner.plan(season.before, ground, Budget.effort(1), Outcome.SILENT);
+            if (!(outcome instanceof Outcome.Found found) || yard.strings().size() > 3) {
+                continue;
+            }
+            Plan old = hurt(Assembly.plan(season.before, ground, found.layout()), seed);
+            Least least = new Least();
+            if (!EveryLayout.visit(yard, ground, layout -> consider(yard, ground, old, layout, least))) {
+                continue;
+            }
+            Repaired repaired = Repair.of(
+                    yard, ground, old, Set.of(), plan -> judge(yard, plan), new Budget(60, 0, 1, 1, () -> false));
+            String as = "tiny yard " + seed;
+            if (repaired instanceof Repaired.Mended repair) {
+                mended++;
+                assertThat(Audit.of(yard, repair.plan()).list()).as(as).isEmpty();
+                double counted = Recount.of(yard, old, repair.plan()).minutes();
+                assertThat(repair.work()).as("work of " + as).isCloseTo(counted, within());
+                assertThat(Difference.minutes(yard, old, repair.plan())).as(as).isCloseTo(counted, within());
+                assertThat(repair.work()).as("work of " + as).isLessThanOrEqualTo(least.minutes + ROUNDING);
+                assertThat(repair.workBound()).as("bound of " + as).isLessThanOrEqualTo(repair.work() + ROUNDING);
+                assertThat(repair.workBound()).as("bound of " + as).isLessThanOrEqualTo(least.minutes + ROUNDING);
+                assertThat(repair.work()).as("work of " + as).isGreaterThanOrEqualTo(least.structure - ROUNDING);
+                worked += repair.work() > 0 ? 1 : 0;
+                proved += repair.workBound() > repair.work() - ROUNDING ? 1 : 0;
+            } else if (repaired instanceof Repaired.Impossible) {
+                impossible++;
+                assertThat(least.minutes).as(as).isInfinite();
+            } else {
+                assertThat(least.minutes).as(as + " " + repaired).isInfinite();
+            }
+        }
+        System.out.printf(
+                "%d tiny repairs, %d with work, %d proved least; %d proved impossible%n",
+                mended, worked, proved, impossible);
+        assertThat(worked).isGreaterThan(mended / 3);
+        assertThat(proved).isGreaterThan(mended * 8 / 10);
+    }
+
+    /** Now and then a board is dead, or a port's start pixel or a board's ID set wrongly. */
+    private static Plan hurt(Plan plan, long seed) {
+        Random random = new Random(seed * 17 + 3);
+        List<Board> boards = new ArrayList<>(plan.boards());
+        int at = random.nextInt(boards.size());
+        Board board = boards.get(at);
+        switch (random.nextInt(4)) {
+            case 0 -> boards.remove(at);
+            case 1 -> boards.set(at, RepairPlans.with(board, ports(board, random.nextInt(30))));
+            default -> {}
+        }
+        return RepairPlans.with(plan, plan.cables(), boards);
+    }
+
+    private static List<PortUse> ports(Board board, int start) {
+        return board.ports().stream()
+                .map(port ->
+                        new PortUse(port.port(), port.stream(), start, port.amps(), port.strings(), port.injections()))
+                .toList();
+    }
+
+    private static org.assertj.core.data.Offset<Double> within() {
+        return org.assertj.core.data.Offset.offset(ROUNDING);
+    }
+
+    private static Repaired.Verdict judge(Yard yard, Plan plan) {
+        Findings findings = Audit.of(yard, plan);
+        return new Repaired.Verdict(findings.list().stream().map(Finding::rule).toList(), findings.restated());
+    }
+
+    /** A layout under every way of giving it the old boards' names, numbered anew. */
+    private static void consider(Yard yard, Ground ground, Plan old, Layout layout, Least least) {
+        if (!Audit.of(yard, Assembly.plan(yard, ground, layout)).clean()) {
+            return;
+        }
+        int boards =
+                layout.cables().stream().mapToInt(run -> run.boards().size()).sum();
+        name(yard, ground, old, layout, new ArrayList<>(), boards, least);
+    }
+
+    private static void name(
+            Yard yard, Ground ground, Plan old, Layout layout, List<Integer> names, int boards, Least least) {
+        if (names.size() == boards) {
+            for (boolean keepIds : new boolean[] {true, false}) {
+                Plan plan = Assembly.plan(yard, ground, named(layout, old, names, keepIds));
+                if (Audit.of(yard, plan).clean()) {
+                    Recount work = Recount.of(yard, old, plan);
+                    least.minutes = Math.min(least.minutes, work.minutes());
+                    least.structure = Math.min(least.structure, work.structure());
+                }
+            }
+            return;
+        }
+        for (int b = -1; b < old.boards().size(); b++) {
+            if (b < 0
+                    || (!names.contains(b)
+                            && model(layout, names.size())
+                                    .equals(old.boards().get(b).model()))) {
+                names.add(b);
+                name(yard, ground, old, layout, names, boards, least);
+                names.remove(names.size() - 1);
+            }
+        }
+    }
+
+    private static String model(Layout layout, int index) {
+        return layout.cables().stream()
+                .flatMap(run -> run.boards().stream())
+                .skip(index)
+                .findFirst()
+                .orElseThrow()
+                .model()
+                .name();
+    }
+
+    private static Layout named(Layout layout, Plan old, List<Integer> names, boolean keepIds) {
+        int at = 0;
+        List<Layout.Run> runs = new ArrayList<>();
+        for (Layout.Run run : layout.cables()) {
+            List<Layout.Hung> hung = new ArrayList<>();
+            for (Layout.Hung board : run.boards()) {
+                int name = names.get(at++);
+                Board was = name < 0 ? null : old.boards().get(name);
+                hung.add(new Layout.Hung(
+                        was == null ? "new " + at : was.id(),
+                        was == null || !keepIds ? null : was.boardId(),
+                        board.model(),
+                        board.spot(),
+                        board.ports()));
+            }
+            runs.add(new Layout.Run(run.controller(), run.jack(), hung));
+        }
+        return new Layout(runs);
+    }
+}
