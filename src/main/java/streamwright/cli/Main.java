@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             PlanCommand.class,
             RebalanceCommand.class,
+            CompareCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
             LimitsCommand.class,

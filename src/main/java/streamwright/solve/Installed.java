@@ -14,6 +14,7 @@ import streamwright.plan.Cable;
 import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.StringUse;
+import streamwright.yard.Drives;
 
 /** An installed plan in the indexes of a site: what of it can stay, and how many boards cannot. */
 final class Installed {
@@ -114,7 +115,7 @@ final class Installed {
 
     private static int model(Site site, String name) {
         for (int m = 0; m < site.offers.length; m++) {
-            if (site.model(m).name().equals(name)) {
+            if (site.model(m).name().equals(name) && site.model(m).drives() == Drives.PIXELS) {
                 return m;
             }
         }

@@ -223,11 +223,6 @@ public final class Repair {
             model.cp.minimize(model.work);
             CpSolver solver = solver(left);
             CpSolverStatus status = solve(solver, model);
-            if (System.getProperty("repairLog") != null) {
-                System.err.println(
-                        status + " obj " + solver.objectiveValue() + " lb " + solver.bestObjectiveBound() + " best "
-                                + bestWork + " t " + (System.nanoTime() - from) / 1e9 + " news " + news + " " + scope);
-            }
             if (status == CpSolverStatus.INFEASIBLE) {
                 if (moves) {
                     raise(Math.min(seen, Math.min(bestWork, beyond(news))));
@@ -255,9 +250,6 @@ public final class Repair {
                 bestShown = shown;
                 bestScope = scope;
                 bestTrunk = trunk;
-            }
-            if (System.getProperty("repairLog") != null) {
-                System.err.println("  look " + look);
             }
             // what was looked at is worth its own work, or what the model says of it if that is not certain
             seen = Math.min(seen, look.least < 0 ? shown : look.least);

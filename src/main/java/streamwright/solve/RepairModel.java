@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import streamwright.yard.BoardModel;
+import streamwright.yard.Drives;
 
 /**
  * The repairs of an installed plan as a constraint model: which boards stay, move or are new, which way the cables run,
@@ -154,7 +155,8 @@ final class RepairModel {
         }
         for (int m = 0; m < site.offers.length; m++) {
             Candidate before = null;
-            for (int k = 0; k < news; k++) {
+            boolean pixels = site.model(m).drives() == Drives.PIXELS;
+            for (int k = 0; k < news && pixels; k++) {
                 List<Integer> spots = new ArrayList<>();
                 for (int s = 0; s < site.spots.length; s++) {
                     if (site.reach[s].length > 0) {
@@ -301,7 +303,7 @@ final class RepairModel {
     }
 
     private int ports(int board) {
-        return site.ports(boards.get(board).model);
+        return modelOf(board).ports().size();
     }
 
     private boolean[][] reached() {
