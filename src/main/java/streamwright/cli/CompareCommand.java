@@ -52,10 +52,7 @@ final class CompareCommand implements Callable<Integer> {
             description = "Board models that the plan may use; models of one row with + between them.")
     private @Nullable String models;
 
-    @Option(
-            names = "--time",
-            paramLabel = "SECONDS",
-            description = "For all rows together. Default: 10 a row.")
+    @Option(names = "--time", paramLabel = "SECONDS", description = "For all rows together. Default: 10 a row.")
     private @Nullable Double seconds;
 
     @Option(names = "--json", description = "Prints the rows as JSON.")

@@ -101,7 +101,8 @@ final class Comparing {
         try {
             planAll();
             adopt();
-            List<WhatIf> told = WhatIfWords.told(WhatIf.marked(rows.stream().map(this::told).toList()));
+            List<WhatIf> told =
+                    WhatIfWords.told(WhatIf.marked(rows.stream().map(this::told).toList()));
             if (report != null) {
                 write(WhatIfPage.of(yard.name(), yard.units().symbol(), told), report);
             }
@@ -212,7 +213,9 @@ final class Comparing {
                     null,
                     false,
                     first == null ? null : new WhatIf.Breaks(first.rule().label(), first.figure(), first.limit()),
-                    first == null ? "no plan was found in the time given, and none is proved impossible" : first.text());
+                    first == null
+                            ? "no plan was found in the time given, and none is proved impossible"
+                            : first.text());
         }
         Plan proved = plan.proved(row.bound, 0, seed);
         return new WhatIf(
@@ -245,8 +248,20 @@ final class Comparing {
 
     private static String text(List<WhatIf> rows) {
         Table table = new Table(
-                ">boards", ">frames/s", ">spare %", "models", "worth it", "status", ">cost", ">no plan below", ">gap %",
-                ">trunk", ">leads", ">cables", ">fullest %", "in words");
+                ">boards",
+                ">frames/s",
+                ">spare %",
+                "models",
+                "worth it",
+                "status",
+                ">cost",
+                ">no plan below",
+                ">gap %",
+                ">trunk",
+                ">leads",
+                ">cables",
+                ">fullest %",
+                "in words");
         rows.forEach(row -> table.row(WhatIfTable.cells(row).toArray()));
         String remarks = String.join("\n", WhatIfWords.remarks(rows));
         return table + "\n" + (remarks.isEmpty() ? "" : "\n" + remarks + "\n");

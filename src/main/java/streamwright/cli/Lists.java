@@ -56,8 +56,8 @@ final class Lists {
                 // told below, with what would be right
             }
             if (!(number >= least && number <= most)) {
-                throw new Wrong(option + " must be numbers " + (least > 0 ? "above 0" : "from 0") + " to "
-                        + (long) most + " with commas between them; '" + part.strip() + "' is none.");
+                throw new Wrong(option + " must be numbers " + (least > 0 ? "above 0" : "from 0") + " to " + (long) most
+                        + " with commas between them; '" + part.strip() + "' is none.");
             }
             if (!numbers.contains(number)) {
                 numbers.add(number);

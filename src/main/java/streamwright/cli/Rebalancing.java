@@ -14,6 +14,7 @@ import streamwright.plan.Board;
 import streamwright.plan.Change;
 import streamwright.plan.Plan;
 import streamwright.plan.change.Difference;
+import streamwright.reason.Reasons;
 import streamwright.report.Cautions;
 import streamwright.report.Figures;
 import streamwright.solve.Budget;
@@ -27,7 +28,10 @@ final class Rebalancing {
     /** Of the time that repairs under other permissions may take, each. */
     private static final double PERMISSION_SHARE = 0.2;
 
-    private static final double REMEDY_SHARE = 0.1;
+    /** Reasons that take longer do without alternatives. */
+    private static final double REASONS_SECONDS = 2;
+
+    private static final double REMEDY_SHARE = 0.08;
 
     private final Yard yard;
     private final Plan old;
@@ -118,6 +122,12 @@ final class Rebalancing {
         Plan plan = mended.plan();
         List<Change> changes = Difference.between(yard, old, plan, WorkTable.broken(before));
         plan = plan.repairs(changes, mended.work(), mended.workBound());
+        long reasonsFrom = System.nanoTime();
+        plan = plan.withReasons(Reasons.of(
+                yard,
+                ground,
+                plan,
+                () -> interrupt.asked() || (System.nanoTime() - reasonsFrom) / 1e9 > REASONS_SECONDS));
         List<String> parts = new ArrayList<>();
         if (before.rules().stream().anyMatch(Cautions::needed)
                 || changes.stream().anyMatch(change -> change.kind().equals("injection"))) {

@@ -82,13 +82,11 @@ final class Remedies {
             List<BoardOffer> boards = new ArrayList<>(yard.boards());
             boards.addAll(others.values());
             Trial trial = tried.apply(Variant.of(yard, yard.frameRate(), yard.spare(), boards));
-            List<String> used =
-                    others.keySet().stream().filter(trial.models()::contains).toList();
-            if (!used.isEmpty()) {
-                String names = used.stream()
-                        .map(name ->
-                                name + " (" + Figures.money(others.get(name).price()) + ")")
-                        .collect(Collectors.joining(", "));
+            String names = others.values().stream()
+                    .filter(offer -> trial.models().contains(offer.model().name()))
+                    .map(offer -> offer.model().name() + " (" + Figures.money(offer.price()) + ")")
+                    .collect(Collectors.joining(", "));
+            if (!names.isEmpty()) {
                 add(lines, trial.work(), "boards mixed in: " + names);
             }
         }

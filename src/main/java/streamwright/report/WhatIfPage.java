@@ -14,7 +14,8 @@ public final class WhatIfPage {
     private static final int RIGHT = 20;
     private static final int TOP = 20;
     private static final int BOTTOM = 45;
-    private static final List<String> COLOURS = List.of("#1b6ca8", "#b5531c", "#3d7a37", "#7a3d78", "#6b6b1f", "#444444");
+    private static final List<String> COLOURS =
+            List.of("#1b6ca8", "#b5531c", "#3d7a37", "#7a3d78", "#6b6b1f", "#444444");
 
     private final String yard;
     private final String unit;
@@ -26,7 +27,9 @@ public final class WhatIfPage {
         this.yard = yard;
         this.unit = unit;
         this.rows = rows;
-        found = rows.stream().filter(row -> row.cost() != null && row.boards() != null).toList();
+        found = rows.stream()
+                .filter(row -> row.cost() != null && row.boards() != null)
+                .toList();
         series = found.stream().map(this::name).distinct().toList();
     }
 
@@ -62,9 +65,11 @@ public final class WhatIfPage {
                 .append("</style>\n</head>\n<body>\n<h1>")
                 .append(escaped("What if: " + yard))
                 .append("</h1>\n");
-        WhatIfWords.remarks(rows).forEach(remark -> page.append("<p>").append(escaped(remark)).append("</p>\n"));
+        WhatIfWords.remarks(rows)
+                .forEach(remark -> page.append("<p>").append(escaped(remark)).append("</p>\n"));
         if (!found.isEmpty()) {
-            page.append("<h2>Cost against boards</h2>\n<p>A whisker goes down to what is proved: no plan costs less.</p>\n");
+            page.append(
+                    "<h2>Cost against boards</h2>\n<p>A whisker goes down to what is proved: no plan costs less.</p>\n");
             page.append(plot("cost", row -> Objects.requireNonNullElse(row.cost(), 0.0), true));
             page.append("<h2>Cable against boards</h2>\n");
             page.append(plot("trunk " + unit, row -> Objects.requireNonNullElse(row.trunk(), 0.0), false));
@@ -103,7 +108,8 @@ public final class WhatIfPage {
         svg.append(axes.frame(what, least, most));
         for (int s = 0; s < series.size(); s++) {
             String name = series.get(s);
-            List<WhatIf> line = found.stream().filter(row -> name(row).equals(name)).toList();
+            List<WhatIf> line =
+                    found.stream().filter(row -> name(row).equals(name)).toList();
             StringBuilder points = new StringBuilder();
             for (WhatIf row : line) {
                 double x = axes.x(boards(row));
@@ -167,8 +173,9 @@ public final class WhatIfPage {
             }
             frame.append("<text x=\"%d\" y=\"%d\" font-size=\"12\" text-anchor=\"middle\">boards</text>%n"
                     .formatted((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 8));
-            frame.append("<text x=\"14\" y=\"%d\" font-size=\"12\" transform=\"rotate(-90 14 %d)\" text-anchor=\"middle\">%s</text>%n"
-                    .formatted(HEIGHT / 2, HEIGHT / 2, escaped(what)));
+            frame.append(
+                    "<text x=\"14\" y=\"%d\" font-size=\"12\" transform=\"rotate(-90 14 %d)\" text-anchor=\"middle\">%s</text>%n"
+                            .formatted(HEIGHT / 2, HEIGHT / 2, escaped(what)));
             return frame.toString();
         }
     }

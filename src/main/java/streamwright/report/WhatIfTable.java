@@ -8,8 +8,20 @@ import org.jspecify.annotations.Nullable;
 /** The rows of a comparison as cells of text, and as comma-separated values. */
 public final class WhatIfTable {
     public static final List<String> HEADINGS = List.of(
-            "boards", "frames/s", "spare %", "models", "worth it", "status", "cost", "no plan below", "gap %", "trunk",
-            "leads", "cables", "fullest %", "in words");
+            "boards",
+            "frames/s",
+            "spare %",
+            "models",
+            "worth it",
+            "status",
+            "cost",
+            "no plan below",
+            "gap %",
+            "trunk",
+            "leads",
+            "cables",
+            "fullest %",
+            "in words");
 
     private static final String COLUMNS =
             "boards,frameRate,spare,models,status,cost,bound,gap,trunk,lead,cables,fullestStream,pareto,text";

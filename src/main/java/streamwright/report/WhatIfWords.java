@@ -26,10 +26,11 @@ public final class WhatIfWords {
         }
         WhatIf cheapest = cheapest();
         double more = row.cost() - cost(cheapest);
-        if (cheapest == row || more < CENT) {
+        if (more < CENT) {
             double sure = secondBound(row);
             return sure > row.cost() + CENT
-                    ? "the cheapest row, proved: every other costs at least " + Figures.money(sure - row.cost()) + " more"
+                    ? "the cheapest row, proved: every other costs at least " + Figures.money(sure - row.cost())
+                            + " more"
                     : "the cheapest row found";
         }
         double sure = Objects.requireNonNullElse(row.bound(), 0.0) - cost(cheapest);
@@ -43,7 +44,7 @@ public final class WhatIfWords {
     private double secondBound(WhatIf row) {
         double least = Double.POSITIVE_INFINITY;
         for (WhatIf other : rows) {
-            if (other != row && !other.status().equals("impossible")) {
+            if (!other.equals(row) && !other.status().equals("impossible")) {
                 least = Math.min(least, Objects.requireNonNullElse(other.bound(), 0.0));
             }
         }
@@ -62,10 +63,19 @@ public final class WhatIfWords {
         return best;
     }
 
+    /** Whether rows are alike but for their boards. */
+    private boolean boardsTell() {
+        return rows.stream()
+                        .map(row -> List.of(row.frameRate(), row.spare(), row.models()))
+                        .distinct()
+                        .count()
+                < rows.size();
+    }
+
     /** A row by what tells it from the others. */
     String name(WhatIf row) {
         List<String> parts = new ArrayList<>();
-        if (rows.stream().map(WhatIf::boards).distinct().count() > 1 && row.boards() != null) {
+        if (boardsTell() && row.boards() != null) {
             parts.add(Figures.count(row.boards(), "board"));
         }
         if (rows.stream().map(WhatIf::frameRate).distinct().count() > 1) {
@@ -91,8 +101,8 @@ public final class WhatIfWords {
         rows.stream()
                 .filter(row -> row.status().equals("impossible"))
                 .reduce((one, last) -> nearer(one, last, found))
-                .ifPresent(row -> remarks.add(
-                        "The first row that cannot be is " + words.name(row) + ": " + row.text() + "."));
+                .ifPresent(row ->
+                        remarks.add("The first row that cannot be is " + words.name(row) + ": " + row.text() + "."));
         return remarks;
     }
 

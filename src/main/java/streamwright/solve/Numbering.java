@@ -69,6 +69,10 @@ final class Numbering {
 
     /** The fresh plan with old numbers wherever they can stay; empty where not everything finds room. */
     static @Nullable Numbered of(Yard yard, Plan fresh, Plan old, boolean keepChannels) {
+        if (yard.keepChannels()) {
+            // where strings lie follows from their channels
+            return new Numbered(fresh, 0, false);
+        }
         List<StreamAt> streams = new ArrayList<>();
         for (int c = 0; c < fresh.cables().size(); c++) {
             for (StreamUse stream : fresh.cables().get(c).streams()) {

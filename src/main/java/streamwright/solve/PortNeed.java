@@ -26,7 +26,7 @@ public final class PortNeed {
     /** Says so where so many boards as the yard allows have fewer ports than its strings need. */
     public static Optional<Outcome.Obstruction> of(Yard yard, Ground ground) {
         Site site = new Site(yard, ground);
-        int strings = 0;
+        long strings = 0;
         for (Drives sort : site.sort) {
             strings += sort == Drives.PIXELS ? 1 : 0;
         }

@@ -5,23 +5,27 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import streamwright.layout.Assembly;
 import streamwright.physics.Ground;
 import streamwright.plan.Board;
+import streamwright.plan.Cable;
 import streamwright.plan.Injection;
 import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.StringUse;
 import streamwright.plan.change.Difference;
 import streamwright.solve.RepairModel.Scope;
+import streamwright.yard.Controller;
 import streamwright.yard.Prop;
 import streamwright.yard.Work;
 import streamwright.yard.Yard;
@@ -44,6 +48,16 @@ public final class Repair {
 
     private static final int STRING_WAYS = 2;
 
+    /** Strings of a yard that is not searched as a whole. */
+    private static final int LARGE = 130;
+
+    /** New boards of a model beyond those that seem to be needed, at most. */
+    private static final int MORE_BOARDS = 3;
+
+    private static final int REFINEMENTS = 12;
+
+    private static final int IDLE_MOST = 3;
+
     private static final int CHEAPER_ROUNDS = 40;
 
     private final Yard yard;
@@ -56,11 +70,13 @@ public final class Repair {
     private final Effort effort;
     private final Work minutes;
     private final double unit;
+    private final boolean[] frozen;
     private @Nullable Plan best;
     private double bestWork = Double.POSITIVE_INFINITY;
     private double bestShown;
     private Scope bestScope = Scope.ALL;
     private Set<Installed.Hop> bestTrunk = Set.of();
+    private boolean[] bestFrozen = {};
     private double bound;
 
     private Repair(Yard yard, Ground ground, Plan old, Site site, Set<Keep> keep, Repaired.Judge judge, Effort effort) {
@@ -74,6 +90,7 @@ public final class Repair {
         installed = new Installed(site, old);
         minutes = yard.work();
         unit = unit(minutes);
+        frozen = new boolean[installed.boards.size()];
     }
 
     /**
@@ -105,9 +122,6 @@ public final class Repair {
 
     private static List<String> beyond(Yard yard) {
         List<String> beyond = new ArrayList<>();
-        if (yard.keepChannels()) {
-            beyond.add("channels: keep");
-        }
         for (Prop prop : yard.props()) {
             if (prop.outputs() > 0 || prop.panel() != null) {
                 beyond.add(prop.id() + (prop.panel() == null ? ": mains outputs" : ": a panel"));
@@ -137,21 +151,107 @@ public final class Repair {
         boolean tiny = site.strings.length <= TINY;
         if (!tiny) {
             TrunkMoves moves = new TrunkMoves(site, installed, RepairModel.jackControllers(site));
+            boolean large = site.strings.length > LARGE;
+            if (large) {
+                freeze(moves.full());
+            }
             List<TrunkMoves.Way> ways = moves.best(WAYS);
             for (TrunkMoves.Way way : ways) {
-                search(news, Scope.PORTS, way.hops(), 0.1);
+                search(news, Scope.PORTS, way.hops(), frozen, 0.13);
             }
-            search(news, Scope.TRUNK, Set.of(), 0.25);
+            refine(news);
+            if (!large) {
+                search(news, Scope.TRUNK, Set.of(), frozen, 0.25);
+            }
             for (TrunkMoves.Way way : ways.subList(0, Math.min(STRING_WAYS, ways.size()))) {
-                search(news, Scope.STRINGS, way.hops(), 0.2);
+                search(news, Scope.STRINGS, way.hops(), frozen, 0.2);
+            }
+            refine(news);
+            if (large) {
+                return ended(news, false, begin);
             }
         }
-        int enough = tiny ? site.strings.length : enough(news);
-        boolean ended = search(enough, Scope.ALL, Set.of(), 0.75);
-        if (best != null) {
-            cheapen(tiny ? enough : news);
-        }
+        int enough = tiny ? site.strings.length : Math.min(enough(news), news + MORE_BOARDS);
+        boolean ended = search(enough, Scope.ALL, Set.of(), frozen, 0.75);
         boolean impossible = ended && best == null && beyond(enough) == Double.POSITIVE_INFINITY;
+        return ended(tiny ? enough : news, impossible, begin);
+    }
+
+    /**
+     * Undoes what the best repair changes without need: among the boards that it touches, and then with a few more,
+     * looks for less work on the same cables.
+     */
+    private void refine(int news) {
+        SplittableRandom random = new SplittableRandom(effort.seed());
+        int idle = 0;
+        for (int round = 0; best != null && round < REFINEMENTS && idle < IDLE_MOST && !effort.stopped(); round++) {
+            double before = bestWork;
+            boolean[] still = untouched(best);
+            for (int more = 0; more < Math.min(idle, still.length); more++) {
+                still[random.nextInt(still.length)] = false;
+            }
+            for (int b = 0; b < still.length; b++) {
+                still[b] |= frozen[b];
+            }
+            search(news, round % 2 == 0 ? Scope.PORTS : Scope.STRINGS, trunk(best), still, 0.07);
+            idle = bestWork < before - 1e-9 ? 0 : idle + 1;
+        }
+    }
+
+    /** Of each installed board whether the plan leaves all its strings on their ports. */
+    private boolean[] untouched(Plan plan) {
+        Map<String, Map<Integer, List<String>>> now = new HashMap<>();
+        plan.boards().forEach(board -> now.put(board.id(), ports(board)));
+        boolean[] untouched = new boolean[installed.boards.size()];
+        for (int b = 0; b < untouched.length; b++) {
+            Board was = installed.boards.get(b).was();
+            untouched[b] = ports(was).equals(now.get(was.id()));
+        }
+        return untouched;
+    }
+
+    private static Map<Integer, List<String>> ports(Board board) {
+        Map<Integer, List<String>> ports = new HashMap<>();
+        board.ports().forEach(port -> ports.put(port.port(), names(port)));
+        return ports;
+    }
+
+    /** The plan's hops between what was there before. */
+    private Set<Installed.Hop> trunk(Plan plan) {
+        Set<Installed.Hop> hops = new HashSet<>();
+        for (Cable cable : plan.cables()) {
+            int from = -1;
+            int jack = 0;
+            for (Controller controller : site.controllers) {
+                if (controller.id().equals(cable.controller())) {
+                    from = -jack - cable.jack();
+                }
+                jack += controller.model().jacks();
+            }
+            for (String name : cable.boards()) {
+                int to = index(name);
+                if (to >= 0) {
+                    hops.add(new Installed.Hop(from, to));
+                    from = to;
+                }
+            }
+        }
+        return hops;
+    }
+
+    private int index(String name) {
+        for (int b = 0; b < installed.boards.size(); b++) {
+            if (installed.boards.get(b).was().id().equals(name)) {
+                return b;
+            }
+        }
+        return -1;
+    }
+
+    private Repaired ended(int news, boolean impossible, long begin) {
+        if (best != null) {
+            cheapen(news);
+        }
         double seconds = (System.nanoTime() - begin) / 1e9;
         Plan found = best;
         if (found == null) {
@@ -163,6 +263,37 @@ public final class Repair {
                 bestWork,
                 proved,
                 effort.interrupted().getAsBoolean());
+    }
+
+    /** In a large yard only what is near something broken or new may change, so that the model stays small. */
+    private void freeze(boolean[] full) {
+        Arrays.fill(frozen, true);
+        for (int b = 0; b < frozen.length; b++) {
+            Installed.Standing standing = installed.boards.get(b);
+            boolean wrong = standing.spot() < 0;
+            for (int i = 0; i < site.strings.length && !wrong; i++) {
+                List<Installed.Seat> seats = installed.seats.get(i);
+                boolean loose = seats.isEmpty() || seats.size() > 1;
+                boolean here = false;
+                for (Installed.Seat seat : seats) {
+                    here |= seat.board() == b;
+                }
+                wrong = (here && (loose || brokenLead(i, b))) || (loose && site.lead(standing.spot(), i) != null);
+            }
+            frozen[b] = !full[b] && !wrong;
+        }
+    }
+
+    private boolean brokenLead(int string, int board) {
+        for (Installed.Seat seat : installed.seats.get(string)) {
+            boolean wired = seat.behind() == Installed.FIRST
+                    ? site.lead(installed.boards.get(board).spot(), string) != null
+                    : seat.behind() >= 0 && site.jumper(seat.behind(), string) != null;
+            if (seat.board() == board && !wired) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Strings that need a lead in every repair. */
@@ -204,9 +335,9 @@ public final class Repair {
      *
      * @return whether the model was searched to its end
      */
-    private boolean search(int news, Scope scope, Set<Installed.Hop> trunk, double share) {
+    private boolean search(int news, Scope scope, Set<Installed.Hop> trunk, boolean[] frozen, double share) {
         boolean moves = scope == Scope.ALL;
-        RepairModel model = new RepairModel(site, installed, keep, news, scope, trunk, unit);
+        RepairModel model = new RepairModel(site, installed, keep, news, scope, trunk, frozen, unit);
         RepairCuts cuts = new RepairCuts(model, injected());
         double seen = Double.POSITIVE_INFINITY;
         double seconds = effort.secondsLeft() * share;
@@ -250,6 +381,7 @@ public final class Repair {
                 bestShown = shown;
                 bestScope = scope;
                 bestTrunk = trunk;
+                bestFrozen = frozen;
             }
             // what was looked at is worth its own work, or what the model says of it if that is not certain
             seen = Math.min(seen, look.least < 0 ? shown : look.least);
@@ -266,7 +398,7 @@ public final class Repair {
 
     /** Looks for a cheaper layout of the same work, among those of the kind in which the best was found. */
     private void cheapen(int news) {
-        RepairModel model = new RepairModel(site, installed, keep, news, bestScope, bestTrunk, unit);
+        RepairModel model = new RepairModel(site, installed, keep, news, bestScope, bestTrunk, bestFrozen, unit);
         RepairCuts cuts = new RepairCuts(model, injected());
         LinearExprBuilder cost = RepairCost.of(model);
         model.cp.addLessOrEqual(model.work, Math.round(bestShown / unit));
@@ -328,12 +460,14 @@ public final class Repair {
         boolean channels = keep.contains(Keep.CHANNELS);
         Numbering.Numbered numbered = Numbering.of(yard, fresh, old, channels);
         if (numbered == null) {
-            return new Look(Double.POSITIVE_INFINITY, channels || site.copies ? -1 : Double.POSITIVE_INFINITY);
+            return new Look(
+                    Double.POSITIVE_INFINITY, channels || site.copies || site.kept.on ? -1 : Double.POSITIVE_INFINITY);
         }
         Plan plan = judged(oldInjections(numbered.plan()));
         plan = plan != null ? plan : judged(numbered.plan());
         if (plan == null) {
-            return new Look(Double.POSITIVE_INFINITY, channels || site.copies ? -1 : Double.POSITIVE_INFINITY);
+            return new Look(
+                    Double.POSITIVE_INFINITY, channels || site.copies || site.kept.on ? -1 : Double.POSITIVE_INFINITY);
         }
         double work = Difference.minutes(yard, old, plan);
         boolean better =

@@ -5,9 +5,11 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import streamwright.yard.BoardModel;
+import streamwright.yard.PixelKind;
 
 /** Boards of the repair model: how many there may be, where, on one cable, with which IDs, and what they power. */
 final class RepairBoards {
@@ -15,10 +17,16 @@ final class RepairBoards {
 
     private final RepairModel model;
     private final Site site;
+    private final boolean voltsDiffer;
 
     RepairBoards(RepairModel model) {
         this.model = model;
         site = model.site;
+        voltsDiffer = Arrays.stream(site.kinds)
+                        .mapToDouble(PixelKind::volts)
+                        .distinct()
+                        .count()
+                > 1;
     }
 
     void build() {
@@ -146,7 +154,7 @@ final class RepairBoards {
                 for (int p = 0; on != null && p < on.length; p++) {
                     // rounded down, so that nothing allowed is forbidden
                     amps.addTerm(on[p], (long) Math.floor(site.draw[i] * AMPS));
-                    if (site.voltsMatter) {
+                    if (voltsDiffer) {
                         model.cp.addImplication(on[p], volt(volts, site.kind[i]));
                     }
                 }

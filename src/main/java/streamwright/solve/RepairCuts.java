@@ -1,6 +1,8 @@
 package streamwright.solve;
 
 import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,6 +95,9 @@ final class RepairCuts {
         if (!never && !fresh) {
             return false;
         }
+        if (model.scope != RepairModel.Scope.ALL && strings.length > 1) {
+            apart(strings);
+        }
         boolean added = false;
         for (int b = 0; b < model.boards.size(); b++) {
             RepairModel.Candidate board = model.boards.get(b);
@@ -128,6 +133,20 @@ final class RepairCuts {
             model.work.addTerm(needs, model.scaled(injection));
         }
         return true;
+    }
+
+    /** Not all of these on one port, in whatever order: where this is no proof, but spares many tries. */
+    private void apart(int[] strings) {
+        LinearExprBuilder together = LinearExpr.newBuilder();
+        for (int before : strings) {
+            for (int next : strings) {
+                BoolVar follows = model.behind.get(before * site.strings.length + next);
+                if (follows != null) {
+                    together.add(follows);
+                }
+            }
+        }
+        model.cp.addLessOrEqual(together, strings.length - 2L);
     }
 
     private final Set<String> known = new java.util.HashSet<>();

@@ -30,15 +30,32 @@ final class RepairHint {
                 hint(arc, true);
             }
         }
+        for (BoolVar arc : model.arcs.values()) {
+            hint(arc, false);
+        }
         for (int i = 0; i < installed.seats.size(); i++) {
             List<Installed.Seat> seats = installed.seats.get(i);
-            if (seats.isEmpty()) {
-                continue;
+            for (int b = 0; b < model.boards.size() && !seats.isEmpty(); b++) {
+                place(i, b, seats.get(0));
             }
-            Installed.Seat seat = seats.get(0);
-            BoolVar[] on = model.on[i][seat.board()];
-            if (on != null && seat.port() < on.length) {
-                hint(on[seat.port()], true);
+        }
+        int n = model.site.strings.length;
+        model.behind.forEach((key, follows) -> {
+            List<Installed.Seat> seats = installed.seats.get(key % n);
+            if (!seats.isEmpty()) {
+                hint(follows, seats.get(0).behind() == key / n);
+            }
+        });
+    }
+
+    private void place(int string, int board, Installed.Seat seat) {
+        BoolVar[] on = model.on[string][board];
+        BoolVar[] heads = model.head[string][board];
+        for (int p = 0; on != null && p < on.length; p++) {
+            boolean here = seat.board() == board && seat.port() == p;
+            hint(on[p], here);
+            if (heads != null) {
+                hint(heads[p], here && seat.behind() == Installed.FIRST);
             }
         }
     }

@@ -8,6 +8,9 @@ import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import com.google.ortools.sat.MultipleCircuitConstraint;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,13 +57,17 @@ final class RepairModel {
     final int jacks;
     final int[] jackController;
     final BoolVar[][] cableOf;
+
+    /** Of each board and jack: whether the board may hang on its cable. */
+    final boolean[][] mayHang;
+
     final @Nullable BoolVar[][][] head;
     final @Nullable BoolVar[][][] on;
     final Map<Integer, BoolVar> behind = new LinkedHashMap<>();
     final BoolVar[] last;
 
-    /** Of each string, jack and stream. */
-    final BoolVar[][][] stream;
+    /** Of each string, jack and stream; null where the string cannot be on the jack's cable. */
+    final @Nullable BoolVar[][][] stream;
 
     /** Of each board, port and stream, for ports that can be set to any. */
     final @Nullable BoolVar[][][] heard;
@@ -70,13 +77,15 @@ final class RepairModel {
 
     final LinearExprBuilder work = LinearExpr.newBuilder();
     private final double unit;
-    private final Scope scope;
+    final Scope scope;
     private final Set<Installed.Hop> trunk;
+    private final boolean[] frozen;
 
     /**
      * @param news places for new boards of each model
      * @param scope what may change
      * @param trunk where the scope gives it: the hops between things that stay
+     * @param frozen installed boards whose strings stay on their ports; none with {@link Scope#ALL}
      * @param unit minutes to one of the objective
      */
     RepairModel(
@@ -86,6 +95,7 @@ final class RepairModel {
             int news,
             Scope scope,
             Set<Installed.Hop> trunk,
+            boolean[] frozen,
             double unit) {
         this.site = site;
         this.installed = installed;
@@ -93,11 +103,16 @@ final class RepairModel {
         this.unit = unit;
         this.scope = scope;
         this.trunk = trunk;
+        this.frozen = scope == Scope.ALL ? new boolean[frozen.length] : frozen;
         jacks = site.jacks();
         jackController = jackControllers(site);
         boolean fixed = keep.contains(Keep.BOARDS);
         candidates(fixed ? 0 : news, scope == Scope.ALL && !fixed);
         cableOf = new BoolVar[boards.size()][jacks];
+        mayHang = new boolean[boards.size()][jacks];
+        for (boolean[] of : mayHang) {
+            Arrays.fill(of, true);
+        }
         idStays = new BoolVar[installed.boards.size()];
         int n = site.strings.length;
         head = new BoolVar[n][boards.size()][];
@@ -106,6 +121,9 @@ final class RepairModel {
         last = new BoolVar[n];
         stream = new BoolVar[n][jacks][];
         cables();
+        if (trunkGiven()) {
+            stayOnCables();
+        }
         strings();
         new RepairStreams(this).build();
         new RepairBoards(this).build();
@@ -155,7 +173,8 @@ final class RepairModel {
         }
         for (int m = 0; m < site.offers.length; m++) {
             Candidate before = null;
-            boolean pixels = site.model(m).drives() == Drives.PIXELS;
+            // an offer stands once for each voltage; here a board takes what hangs on it
+            boolean pixels = site.model(m).drives() == Drives.PIXELS && site.stock[m] == m;
             for (int k = 0; k < news && pixels; k++) {
                 List<Integer> spots = new ArrayList<>();
                 for (int s = 0; s < site.spots.length; s++) {
@@ -265,8 +284,19 @@ final class RepairModel {
     /** Whether a string may be plugged into a board. */
     private boolean mayPlug(int string, int board) {
         List<Installed.Seat> seats = installed.seats.get(string);
+        boolean still = !seats.isEmpty() && seats.stream().allMatch(seat -> frozen[seat.board()]);
+        if (board < frozen.length && frozen[board] && !seats.isEmpty() && !still) {
+            return false;
+        }
         boolean own = seats.isEmpty() || seats.stream().anyMatch(seat -> seat.board() == board);
-        return scope == Scope.ALL || own || (scope == Scope.STRINGS && near(string, board));
+        return scope == Scope.ALL || own || (scope == Scope.STRINGS && !still && near(string, board));
+    }
+
+    private boolean mayPlug(int string, int board, int port) {
+        return board >= frozen.length
+                || !frozen[board]
+                || installed.seats.get(string).isEmpty()
+                || installed.seats.get(string).stream().anyMatch(seat -> seat.board() == board && seat.port() == port);
     }
 
     /** Whether a board may be, or is, at one of the spots with the shortest leads that have boards. */
@@ -296,6 +326,23 @@ final class RepairModel {
                 || installed.seats.get(before).isEmpty()
                 || installed.seats.get(next).isEmpty()
                 || installed.seats.get(next).stream().anyMatch(seat -> seat.behind() == before);
+    }
+
+    /** Where the trunk is given, so is each installed board's cable. */
+    private void stayOnCables() {
+        Map<Integer, Integer> next = new HashMap<>();
+        trunk.forEach(hop -> next.put(hop.from(), hop.to()));
+        for (int j = 0; j < jacks; j++) {
+            Set<Integer> passed = new HashSet<>();
+            for (Integer b = next.get(-1 - j); b != null && passed.add(b); b = next.get(b)) {
+                for (int other = 0; other < jacks; other++) {
+                    if (other != j) {
+                        cp.addEquality(cableOf[b][other], 0);
+                        mayHang[b][other] = false;
+                    }
+                }
+            }
+        }
     }
 
     boolean addressed(int board) {
@@ -359,6 +406,9 @@ final class RepairModel {
                     on[i][b] = new BoolVar[ports];
                     for (int p = 0; p < ports; p++) {
                         on[i][b][p] = bool();
+                        if (!mayPlug(i, b, p)) {
+                            cp.addEquality(on[i][b][p], 0);
+                        }
                         all.add(on[i][b][p]);
                         cp.addImplication(on[i][b][p], boards.get(b).used);
                         if (lead[i][b]) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import streamwright.yard.BoardModel;
 import streamwright.yard.Prop;
 
@@ -39,7 +40,12 @@ final class RepairStreams {
         jumpers();
         hearing();
         kinds();
-        loads();
+        if (!site.kept.on) {
+            loads();
+        }
+        if (site.kept.on || model.keep.contains(Keep.CHANNELS)) {
+            new RepairWindows(model).build();
+        }
         portPixels();
     }
 
@@ -105,11 +111,12 @@ final class RepairStreams {
         for (int i = 0; i < site.strings.length; i++) {
             List<Literal> all = new ArrayList<>();
             for (int j = 0; j < model.jacks; j++) {
-                model.stream[i][j] = new BoolVar[model.streams(j)];
-                for (int k = 0; k < model.streams(j); k++) {
-                    model.stream[i][j][k] = model.bool();
-                    all.add(model.stream[i][j][k]);
+                BoolVar[] streams = new BoolVar[model.streams(j)];
+                for (int k = 0; k < streams.length && mayBeOn(i, j); k++) {
+                    streams[k] = model.bool();
+                    all.add(streams[k]);
                 }
+                model.stream[i][j] = all.isEmpty() || streams[0] == null ? null : streams;
             }
             model.cp.addExactlyOne(all);
         }
@@ -134,17 +141,30 @@ final class RepairStreams {
         }
     }
 
+    private boolean mayBeOn(int string, int jack) {
+        for (int b = 0; b < model.boards.size(); b++) {
+            if (model.on[string][b] != null && model.mayHang[b][jack]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void hears(int string, int board, int port, int fixed, int most) {
         Literal off = model.on[string][board][port].not();
         for (int j = 0; j < model.jacks; j++) {
+            BoolVar[] streams = model.stream[string][j];
+            if (streams == null || !model.mayHang[board][j]) {
+                continue;
+            }
             Literal elsewhere = model.cableOf[board][j].not();
             for (int k = fixed < 0 ? 0 : fixed; k <= (fixed < 0 ? most - 1 : fixed); k++) {
                 List<Literal> clause = new ArrayList<>(List.of(off, elsewhere));
                 if (fixed < 0) {
                     clause.add(model.heard[board][port][k].not());
                 }
-                if (k < model.streams(j)) {
-                    clause.add(model.stream[string][j][k]);
+                if (k < streams.length) {
+                    clause.add(streams[k]);
                 }
                 model.cp.addBoolOr(clause);
             }
@@ -163,7 +183,10 @@ final class RepairStreams {
                 }
                 model.cp.addAtMostOne(kind);
                 for (int i = 0; i < site.strings.length; i++) {
-                    model.cp.addImplication(model.stream[i][j][k], kind[site.kind[i]]);
+                    BoolVar[] streams = model.stream[i][j];
+                    if (streams != null) {
+                        model.cp.addImplication(streams[k], kind[site.kind[i]]);
+                    }
                 }
             }
         }
@@ -194,7 +217,7 @@ final class RepairStreams {
                 for (int q = 0; q < site.kinds.length; q++) {
                     LinearExprBuilder load = LinearExpr.newBuilder();
                     for (int i = 0; i < site.strings.length; i++) {
-                        if (site.kind[i] == q) {
+                        if (site.kind[i] == q && model.stream[i][j] != null) {
                             add(load, i, j, k, originals.get(i));
                         }
                     }
@@ -205,14 +228,15 @@ final class RepairStreams {
     }
 
     private void add(LinearExprBuilder load, int i, int j, int k, @org.jspecify.annotations.Nullable Integer original) {
-        BoolVar on = model.stream[i][j][k];
+        BoolVar on = Objects.requireNonNull(model.stream[i][j])[k];
         if (original != null) {
             // copies of one original are told apart by neither: at most as much as any plan carries
             BoolVar counted = model.bool();
             List<Literal> clause = new ArrayList<>(List.of(on.not(), counted));
             for (int o = 0; o < site.strings.length; o++) {
-                if (o == original || (o != i && isCopy(o, original))) {
-                    clause.add(model.stream[o][j][k]);
+                BoolVar[] streams = model.stream[o][j];
+                if (streams != null && (o == original || (o != i && isCopy(o, original)))) {
+                    clause.add(streams[k]);
                 }
             }
             model.cp.addBoolOr(clause);

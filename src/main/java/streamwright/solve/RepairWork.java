@@ -28,6 +28,24 @@ final class RepairWork {
         }
         boards();
         hops();
+        if (model.scope != RepairModel.Scope.ALL) {
+            chains();
+        }
+    }
+
+    /**
+     * Strings that follow another although no port powers the two together: rather not. One injection may serve more
+     * than two, so that this is no part of a bound.
+     */
+    private void chains() {
+        int n = site.strings.length;
+        double shortest = site.yard.rules().leadLoop();
+        model.behind.forEach((key, follows) -> {
+            boolean old = installed.seats.get(key % n).stream().anyMatch(seat -> seat.behind() == key / n);
+            if (!old && !site.needsNoInjection(new int[] {key / n, key % n}, shortest)) {
+                model.work.addTerm(follows, model.scaled(minutes.injection()));
+            }
+        });
     }
 
     /**

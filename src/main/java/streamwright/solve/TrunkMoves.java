@@ -17,6 +17,9 @@ final class TrunkMoves {
     private static final int BEAM = 60;
     private static final int ROUNDS = 3;
 
+    /** With more boards fewer ways are followed. */
+    private static final int MANY = 20;
+
     /** Cables by jack: indexes of installed boards in order. */
     record Way(int[][] cables, double weight) {
         Set<Installed.Hop> hops() {
@@ -71,6 +74,19 @@ final class TrunkMoves {
         });
     }
 
+    /** Of each installed board: whether its cable carries too much for some stream of it. */
+    boolean[] full() {
+        boolean[] full = new boolean[installed.boards.size()];
+        int[][] cables = start().cables;
+        for (int j = 0; j < cables.length; j++) {
+            boolean over = streams(cables[j], controllerOf[j]) > 0;
+            for (int board : cables[j]) {
+                full[board] = over;
+            }
+        }
+        return full;
+    }
+
     /** 0-based, as the old plan has it. */
     private int stream(Installed.Seat seat) {
         return installed.boards.get(seat.board()).was().ports().stream()
@@ -97,7 +113,7 @@ final class TrunkMoves {
                 }
             }
             next.sort(Comparator.comparingDouble(Way::weight));
-            beam = next.subList(0, Math.min(BEAM, next.size()));
+            beam = next.subList(0, Math.min(installed.boards.size() > MANY ? BEAM / 6 : BEAM, next.size()));
             all.addAll(beam);
         }
         all.sort(Comparator.comparingDouble(Way::weight));
@@ -146,7 +162,9 @@ final class TrunkMoves {
         List<Way> others = new ArrayList<>();
         int[][] cables = way.cables;
         for (int c = 0; c < cables.length; c++) {
-            for (int cut = 0; cut < cables[c].length; cut++) {
+            // only what is too full is worth cutting
+            boolean full = streams(cables[c], controllerOf[c]) > 0;
+            for (int cut = 0; full && cut < cables[c].length; cut++) {
                 for (int d = 0; d < cables.length; d++) {
                     if (d == c) {
                         continue;
@@ -158,7 +176,7 @@ final class TrunkMoves {
                         moved[d] = joined(cables[d], put);
                         add(others, moved);
                     }
-                    for (int other = 0; d > c && other < cables[d].length; other++) {
+                    for (int other = 0; other < cables[d].length; other++) {
                         int[][] swapped = cables.clone();
                         int[] theirs = Arrays.copyOfRange(cables[d], other, cables[d].length);
                         swapped[c] = joined(Arrays.copyOf(cables[c], cut), theirs);

@@ -28,7 +28,9 @@ final class WarmStart {
         for (Layout.Run run : layout.cables()) {
             for (Cable cable : draft.cables) {
                 boolean same = cable.jack == run.jack()
-                        && site.controllers[cable.controller].id().equals(run.controller().id());
+                        && site.controllers[cable.controller]
+                                .id()
+                                .equals(run.controller().id());
                 if (same) {
                     run.boards().forEach(board -> board(cable, board));
                 }
@@ -44,8 +46,9 @@ final class WarmStart {
                 || cable.size == cable.boards.length
                 || !draft.mayHang(spot, model)
                 || (site.idsMatter && cable.size > 0 && !Ids.enough(site, cable, model))
-                || (cable.size > 0 && !(site.model(model).addressed()
-                        && site.model(cable.boards[0].model).addressed()))) {
+                || (cable.size > 0
+                        && !(site.model(model).addressed()
+                                && site.model(cable.boards[0].model).addressed()))) {
             return;
         }
         Hung board = draft.hang(cable, cable.size, spot, model);
@@ -66,7 +69,8 @@ final class WarmStart {
         List<PixelString> carried = from.strings();
         int[] indexes = new int[carried.size()];
         for (int i = 0; i < indexes.length; i++) {
-            indexes[i] = strings.getOrDefault(carried.get(i).prop() + "\n" + carried.get(i).number(), -1);
+            indexes[i] = strings.getOrDefault(
+                    carried.get(i).prop() + "\n" + carried.get(i).number(), -1);
             if (indexes[i] < 0 || draft.at[indexes[i]] != null) {
                 return;
             }
@@ -83,14 +87,19 @@ final class WarmStart {
         if (chain != null
                 && site.sockets.hears(board.model, port, stream)
                 && draft.loads.takes(board.cable, stream, board.model, null, chain)
-                && draft.powerTakes(board, site.kind[indexes[0]], chain.amps())) {
+                && draft.powerTakes(board, chain.amps())) {
             draft.set(board, port, chain, stream);
         }
     }
 
     private int model(Layout.Hung from) {
         for (int m = 0; m < site.offers.length; m++) {
-            if (site.model(m).name().equals(from.model().name())) {
+            int model = m;
+            boolean suits = from.ports().stream()
+                    .flatMap(chain -> chain.strings().stream())
+                    .map(string -> strings.get(string.prop() + "\n" + string.number()))
+                    .allMatch(string -> string == null || site.suits(model, string));
+            if (suits && site.model(m).name().equals(from.model().name())) {
                 return m;
             }
         }

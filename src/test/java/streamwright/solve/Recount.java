@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import streamwright.plan.Board;
 import streamwright.plan.Cable;
 import streamwright.plan.Injection;
@@ -90,7 +91,7 @@ record Recount(double structure, double settings) {
         return strings;
     }
 
-    private static double string(Work work, List<String> before, String now) {
+    private static double string(Work work, @Nullable List<String> before, String now) {
         if (before == null) {
             return work.lead();
         }
@@ -180,9 +181,13 @@ record Recount(double structure, double settings) {
             for (StreamUse use : cable.streams()) {
                 String key = cable.controller() + " " + cable.jack() + " " + use.stream();
                 StreamUse old = was.get(key);
-                boolean same = old != null
-                        && carriedBefore.getOrDefault(key, Set.of()).equals(carriedAfter.getOrDefault(key, Set.of()));
-                set += same && (old.startChannel() != use.startChannel() || old.pixels() != use.pixels()) ? 1 : 0;
+                if (old == null
+                        || !carriedBefore
+                                .getOrDefault(key, Set.of())
+                                .equals(carriedAfter.getOrDefault(key, Set.of()))) {
+                    continue;
+                }
+                set += old.startChannel() != use.startChannel() || old.pixels() != use.pixels() ? 1 : 0;
             }
         }
         return set;

@@ -30,7 +30,7 @@ class RepairBruteTest {
     private record Season(Yard before, Yard after) {
         static Season of(long seed) {
             Random random = new Random(seed * 31 + 7);
-            Yard yard = TinyYards.of(seed);
+            Yard yard = SeasonYards.of(seed);
             Yard faster =
                     with(yard, yard.props(), yard.frameRate() * new int[] {1, 4, 7, 8, 9, 10, 12}[random.nextInt(7)]);
             List<Prop> fewer = yard.props();

@@ -1,0 +1,109 @@
+package streamwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import streamwright.check.Audit;
+import streamwright.file.PlanFile;
+import streamwright.file.Read;
+import streamwright.plan.Change;
+import streamwright.plan.Plan;
+
+class RebalanceCommandTest {
+    private static final String SECONDS = "60";
+
+    @TempDir
+    private Path folder;
+
+    private Ran rebalance(Path from, String... more) {
+        String[] args = new String[8 + more.length];
+        List<String> first = List.of(
+                "rebalance",
+                ShortLane.YARD.toString(),
+                "--from",
+                from.toString(),
+                "-o",
+                folder.resolve("next.json").toString(),
+                "--time",
+                SECONDS);
+        for (int i = 0; i < first.size(); i++) {
+            args[i] = first.get(i);
+        }
+        System.arraycopy(more, 0, args, 8, more.length);
+        return Ran.of(args);
+    }
+
+    private Plan next() {
+        return ((Read.Good<Plan>) PlanFile.read(folder.resolve("next.json"))).value();
+    }
+
+    @Test
+    void anUnbrokenPlanStaysAsItIs() {
+        Ran ran = rebalance(ShortLane.planIn(folder));
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out()).contains("No rule is broken: there is nothing to change.");
+        assertThat(next().changes()).isEmpty();
+        assertThat(next().work()).isZero();
+        Plan same = ((Read.Good<Plan>) PlanFile.read(folder.resolve("plan.json"))).value();
+        assertThat(next().boards()).isEqualTo(same.boards());
+    }
+
+    /** One of two boards with one ID is set anew: a minute, and nothing takes less. */
+    @Test
+    void anIdThatTwoBoardsHaveIsSetAnew() {
+        Path broken = ShortLane.changedIn(folder, "\"boardId\": 2", "\"boardId\": 1");
+        Ran ran = rebalance(broken);
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out()).contains("1 minute of work (1 setting), proved the least", "Why: ");
+        assertThat(next().work()).isEqualTo(1);
+        assertThat(next().workBound()).isEqualTo(1);
+        assertThat(Audit.of(ShortLane.yard(), next()).list()).isEmpty();
+    }
+
+    @Test
+    void aDeadBoardsStringIsPluggedElsewhereOrABoardHungForIt() {
+        Ran ran = rebalance(ShortLane.planIn(folder), "--dead", "B2");
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(Audit.of(ShortLane.yard(), next()).list()).isEmpty();
+        assertThat(next().changes()).extracting(Change::kind).contains("lead");
+        double minutes = next().changes().stream().mapToDouble(Change::minutes).sum();
+        assertThat(next().work()).isEqualTo(minutes);
+        assertThat(next().boards()).extracting(board -> board.id()).contains("B1").doesNotContain("B2");
+    }
+
+    /** One new board at the gate reaches all three strings: a board, a hop and three leads. */
+    @Test
+    void whatMayNotChangeIsNamedWithTheCheapestPermission() {
+        Ran ran = rebalance(ShortLane.planIn(folder), "--dead", "B1,B2", "--keep", "boards,ports");
+        assertThat(ran.status()).isEqualTo(Exit.BROKEN);
+        assertThat(ran.err())
+                .contains("cannot be mended while boards are kept", "let boards change, for 90 minutes of work");
+    }
+
+    @Test
+    void aWrongWordIsToldWithWhatThereIs() {
+        Ran ran = rebalance(ShortLane.planIn(folder), "--keep", "cable");
+        assertThat(ran.status()).isEqualTo(Exit.WRONG);
+        assertThat(ran.err()).contains("Did you mean 'cables'?");
+        assertThat(rebalance(ShortLane.planIn(folder), "--dead", "B7").err()).contains("no board 'B7'");
+    }
+
+    @Test
+    void explainTellsTheDifferenceOfTwoPlans() {
+        Path plan = ShortLane.planIn(folder);
+        rebalance(plan, "--dead", "B2");
+        Ran ran = Ran.of(
+                "explain",
+                ShortLane.YARD.toString(),
+                folder.resolve("next.json").toString(),
+                "--from",
+                plan.toString());
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out()).contains("From the first plan to the second: ", "cost", "Take down board B2", "Lantern stays dark until step");
+        Ran same = Ran.of("explain", ShortLane.YARD.toString(), plan.toString(), "--from", plan.toString());
+        assertThat(same.out()).contains("Nothing differs that a crew would touch.");
+    }
+}
