@@ -194,8 +194,14 @@ final class Search {
     private void recreate(double boardFactor) {
         sortLoose();
         insertion.boardFactor = boardFactor;
+        insertion.choose(random);
         for (int i = 0; i < looseCount; i++) {
-            if (insertion.find(loose[i])) {
+            boolean found = insertion.find(loose[i]);
+            if (!found) {
+                insertion.chooseAny();
+                found = insertion.find(loose[i]);
+            }
+            if (found) {
                 insertion.apply();
             }
         }
