@@ -47,7 +47,12 @@ public final class Planner {
         SplittableRandom random = new SplittableRandom(effort.seed());
         for (int w = 0; w < effort.workers(); w++) {
             drafts.add(new Draft(site));
-            searches.add(new Search(drafts.get(w), nearby, random.split()));
+            Search search = new Search(drafts.get(w), nearby, random.split());
+            // with equal plans from two workers chance would choose; where only counts limit there is none
+            if (effort.level() == 0) {
+                search.better = incumbent::offer;
+            }
+            searches.add(search);
         }
     }
 
@@ -125,10 +130,13 @@ public final class Planner {
         }
     }
 
-    /** Hand practice and plain insertion: some plan at once. */
+    /** Hand practice and plain insertion: some plan at once. What a walk leaves out is hung where it costs least. */
     private void begin(List<Layout> starts) {
         Draft draft = drafts.get(0);
-        if (new FirstFit(draft).run()) {
+        if (!new FirstFit(draft).run()) {
+            searches.get(0).fill();
+        }
+        if (draft.complete()) {
             hand = draft.cost();
             incumbent.offer(Snapshot.of(draft));
         }
