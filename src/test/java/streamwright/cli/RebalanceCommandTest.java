@@ -71,7 +71,10 @@ class RebalanceCommandTest {
         assertThat(next().changes()).extracting(Change::kind).contains("lead");
         double minutes = next().changes().stream().mapToDouble(Change::minutes).sum();
         assertThat(next().work()).isEqualTo(minutes);
-        assertThat(next().boards()).extracting(board -> board.id()).contains("B1").doesNotContain("B2");
+        assertThat(next().boards())
+                .extracting(board -> board.id())
+                .contains("B1")
+                .doesNotContain("B2");
     }
 
     /** One new board at the gate reaches all three strings: a board, a hop and three leads. */
@@ -102,7 +105,12 @@ class RebalanceCommandTest {
                 "--from",
                 plan.toString());
         assertThat(ran.status()).isZero();
-        assertThat(ran.out()).contains("From the first plan to the second: ", "cost", "Take down board B2", "Lantern stays dark until step");
+        assertThat(ran.out())
+                .contains(
+                        "From the first plan to the second: ",
+                        "cost",
+                        "Take down board B2",
+                        "Lantern stays dark until step");
         Ran same = Ran.of("explain", ShortLane.YARD.toString(), plan.toString(), "--from", plan.toString());
         assertThat(same.out()).contains("Nothing differs that a crew would touch.");
     }
