@@ -34,8 +34,6 @@ import picocli.CommandLine.Spec;
         },
         subcommands = {
             PlanCommand.class,
-            RebalanceCommand.class,
-            CompareCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
             LimitsCommand.class,

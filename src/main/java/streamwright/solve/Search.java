@@ -3,7 +3,6 @@ package streamwright.solve;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 import streamwright.solve.Draft.Hung;
 
 /**
@@ -26,10 +25,6 @@ final class Search {
     private final Nearby nearby;
     private final SplittableRandom random;
     private final int[] loose;
-
-    /** Told of plans that are better than all before in one annealing, while it goes on. */
-    Consumer<Snapshot> better = plan -> {};
-
     private int looseCount;
 
     Search(Draft draft, Nearby nearby, SplittableRandom random) {
@@ -111,9 +106,6 @@ final class Search {
                 if (current < best.cost() - WORTH && step >= saved + between) {
                     best = Snapshot.of(draft);
                     saved = step;
-                    if (draft.complete()) {
-                        better.accept(best);
-                    }
                 }
             } else {
                 draft.undo();
@@ -126,20 +118,10 @@ final class Search {
         return step;
     }
 
-    /** Some string that found no place; room for it is made around it. */
-    private int unplaced() {
-        int n = site.strings.length;
-        int i = random.nextInt(n);
-        while (draft.at[i] != null) {
-            i = (i + 1) % n;
-        }
-        return i;
-    }
-
     private void ruin() {
         looseCount = 0;
         int n = site.strings.length;
-        int seed = draft.placed < n && random.nextBoolean() ? unplaced() : random.nextInt(n);
+        int seed = random.nextInt(n);
         int choice = random.nextInt(10);
         if (choice < 5) {
             int most = Math.min(n, 2 + random.nextInt(Math.min(n, 18)));
@@ -212,14 +194,8 @@ final class Search {
     private void recreate(double boardFactor) {
         sortLoose();
         insertion.boardFactor = boardFactor;
-        insertion.choose(random);
         for (int i = 0; i < looseCount; i++) {
-            boolean found = insertion.find(loose[i]);
-            if (!found) {
-                insertion.chooseAny();
-                found = insertion.find(loose[i]);
-            }
-            if (found) {
+            if (insertion.find(loose[i])) {
                 insertion.apply();
             }
         }

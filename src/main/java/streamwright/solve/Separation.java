@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
+import streamwright.yard.Drives;
 
 /** Finds cuts that a solution of the relaxation breaks, by minimum cuts on its support. */
 final class Separation {
@@ -49,8 +51,25 @@ final class Separation {
         for (int k = 0; k < items.size; k++) {
             all += items.count[k] * share[k];
         }
+        double streams = Math.max(all, streamsAtLeast());
         return Math.max(
-                1, (int) Math.ceil(all / Arrays.stream(site.streams).max().orElse(1) - 1e-9));
+                1, (int) Math.ceil(streams / Arrays.stream(site.streams).max().orElse(1) - 1e-9));
+    }
+
+    /** A stream carries one kind, so each kind has streams of its own. */
+    private int streamsAtLeast() {
+        int sum = 0;
+        for (int k = 0; k < site.kinds.length; k++) {
+            int kind = k;
+            int limit =
+                    Arrays.stream(site.limit).mapToInt(each -> each[kind]).max().orElse(0);
+            int[] sizes = IntStream.range(0, site.strings.length)
+                    .filter(i -> site.kind[i] == kind && site.sort[i] == Drives.PIXELS)
+                    .map(i -> Math.min(limit, site.pixelsAtLeast[i]))
+                    .toArray();
+            sum += StreamsAtLeast.of(sizes, limit);
+        }
+        return sum;
     }
 
     /** Rows that strengthen a fractional solution which hangs together. */

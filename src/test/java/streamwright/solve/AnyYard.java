@@ -57,7 +57,7 @@ final class AnyYard {
                 pick(0.0, 0.0, 0.1),
                 pick(1.0, 1.0, 0.5),
                 false,
-                controllers(pixels, Math.min(3, 10 / strings)),
+                controllers(pixels, strings > 10 ? 4 : Math.min(3, 10 / strings)),
                 offers(),
                 one(10) ? new BoardCount(random.nextInt(3), 1 + random.nextInt(3)) : BoardCount.FREE,
                 one(2) ? spots() : List.of(),

@@ -1,0 +1,104 @@
+package streamwright.solve;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import java.util.Arrays;
+
+/**
+ * Streams without which the strings of one kind do not fit: strings are never split, so this is bin packing. First the
+ * bound L2 (Martello and Toth 1990); where first fit decreasing needs more and strings are few, the truth.
+ */
+final class StreamsAtLeast {
+    private static final int FEW = 60;
+
+    private StreamsAtLeast() {}
+
+    /**
+     * @param sizes pixels of each string, each at most {@code limit}
+     * @param limit pixels of a stream
+     */
+    static int of(int[] sizes, int limit) {
+        int[] falling = Arrays.stream(sizes)
+                .filter(size -> size > 0)
+                .map(size -> -size)
+                .sorted()
+                .map(size -> -size)
+                .toArray();
+        int least = l2(falling, limit);
+        int enough = firstFit(falling, limit);
+        while (least < enough && falling.length <= FEW && impossible(falling, limit, least)) {
+            least++;
+        }
+        return least;
+    }
+
+    private static int l2(int[] sizes, int limit) {
+        int best = 0;
+        for (int small : Arrays.stream(sizes)
+                .filter(size -> 2L * size <= limit)
+                .distinct()
+                .toArray()) {
+            best = Math.max(best, l2(sizes, limit, small));
+        }
+        return Math.max(best, l2(sizes, limit, 0));
+    }
+
+    /** Those above half a stream have one each; those from {@code small} on must fill what these leave. */
+    private static int l2(int[] sizes, int limit, int small) {
+        int large = 0;
+        long room = 0;
+        long rest = 0;
+        for (int size : sizes) {
+            if (2L * size > limit) {
+                large++;
+                room += size <= limit - small ? limit - size : 0;
+            } else if (size >= small) {
+                rest += size;
+            }
+        }
+        return large + (int) Math.max(0, Math.floorDiv(rest - room + limit - 1, (long) limit));
+    }
+
+    private static int firstFit(int[] falling, int limit) {
+        long[] load = new long[falling.length];
+        int bins = 0;
+        for (int size : falling) {
+            int bin = 0;
+            while (load[bin] + size > limit) {
+                bin++;
+            }
+            load[bin] += size;
+            bins = Math.max(bins, bin + 1);
+        }
+        return bins;
+    }
+
+    private static boolean impossible(int[] falling, int limit, int bins) {
+        CpModel model = new CpModel();
+        LinearExprBuilder[] load = new LinearExprBuilder[bins];
+        Arrays.setAll(load, bin -> LinearExpr.newBuilder());
+        for (int i = 0; i < falling.length; i++) {
+            // bins are alike: the i-th string goes into one of the first i
+            BoolVar[] in = new BoolVar[Math.min(i + 1, bins)];
+            for (int bin = 0; bin < in.length; bin++) {
+                in[bin] = model.newBoolVar("");
+                load[bin].addTerm(in[bin], falling[i]);
+            }
+            model.addExactlyOne(in);
+        }
+        for (LinearExprBuilder sum : load) {
+            model.addLessOrEqual(sum, limit);
+        }
+        CpSolver solver = new CpSolver();
+        solver.getParameters()
+                .setNumWorkers(1)
+                .setRandomSeed(1)
+                .setMaxDeterministicTime(2)
+                .setCatchSigintSignal(false);
+        return solver.solve(model) == CpSolverStatus.INFEASIBLE;
+    }
+}

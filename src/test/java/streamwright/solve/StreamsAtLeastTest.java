@@ -1,0 +1,51 @@
+package streamwright.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.ortools.Loader;
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class StreamsAtLeastTest {
+    @BeforeAll
+    static void load() {
+        Loader.loadNativeLibraries();
+    }
+
+    /** Few strings: the bound is the truth, found here by trying every packing. */
+    @Test
+    void fewStringsNeedAsManyStreamsAsSaid() {
+        SplittableRandom random = new SplittableRandom(1);
+        for (int run = 0; run < 300; run++) {
+            int limit = 20 + random.nextInt(80);
+            int[] sizes = random.ints(1 + random.nextInt(8), 1, limit + 1).toArray();
+            assertThat(StreamsAtLeast.of(sizes, limit))
+                    .as("%s in %d", Arrays.toString(sizes), limit)
+                    .isEqualTo(fewest(sizes, limit, 0, new int[sizes.length], 0));
+        }
+    }
+
+    private static int fewest(int[] sizes, int limit, int next, int[] load, int bins) {
+        if (next == sizes.length) {
+            return bins;
+        }
+        int best = Integer.MAX_VALUE;
+        for (int bin = 0; bin <= bins; bin++) {
+            if (bin < load.length && load[bin] + sizes[next] <= limit) {
+                load[bin] += sizes[next];
+                best = Math.min(best, fewest(sizes, limit, next + 1, load, Math.max(bins, bin + 1)));
+                load[bin] -= sizes[next];
+            }
+        }
+        return best;
+    }
+
+    @Test
+    void whatHasNoPixelsNeedsNoStream() {
+        assertThat(StreamsAtLeast.of(new int[] {0, 0}, 10)).isZero();
+        assertThat(StreamsAtLeast.of(new int[0], 10)).isZero();
+        assertThat(StreamsAtLeast.of(new int[] {10, 0, 10}, 10)).isEqualTo(2);
+    }
+}
