@@ -28,6 +28,7 @@ import streamwright.yard.Yard;
             "  streamwright explain yard.yaml plan.json B3           a board",
             "  streamwright explain yard.yaml plan.json \"shed 1\"     the cable at jack 1 of controller shed",
             "  streamwright explain yard.yaml plan.json yard         what holds for the whole yard",
+            "  streamwright explain yard.yaml new.json --from old.json   what differs between two plans",
         },
         mixinStandardHelpOptions = true)
 final class ExplainCommand implements Callable<Integer> {
@@ -44,7 +45,14 @@ final class ExplainCommand implements Callable<Integer> {
             description = "A prop, string, board or cable, or 'yard'.")
     private @Nullable String what;
 
-    @Option(names = "--json", description = "Prints the reasons as JSON.")
+    @Option(
+            names = "--from",
+            paramLabel = "PLAN",
+            description =
+                    "Another plan of the yard: says what differs from it, the work between them and what it costs.")
+    private @Nullable Path from;
+
+    @Option(names = "--json", description = "Prints the reasons (or the difference) as JSON.")
     private boolean json;
 
     @Mixin
@@ -54,6 +62,9 @@ final class ExplainCommand implements Callable<Integer> {
     public Integer call() {
         Yard yard = source.read(console);
         Plan plan = Inputs.plan(planPath, console);
+        if (from != null) {
+            return difference(yard, Inputs.plan(from, console), plan);
+        }
         Predicate<About> asked = what == null ? about -> true : Subject.of(what, yard, plan);
         List<Reason> reasons = reasons(plan.reasons(), asked);
         if (reasons.isEmpty() || reasons.stream().anyMatch(ExplainCommand::unfinished)) {
@@ -70,6 +81,15 @@ final class ExplainCommand implements Callable<Integer> {
             console.out().println(Cautions.POWER + "\n");
         }
         reasons.forEach(reason -> console.out().println(ReasonText.of(reason)));
+        return Exit.DONE;
+    }
+
+    private int difference(Yard yard, Plan before, Plan after) {
+        if (what != null) {
+            throw new Wrong("With --from all that differs is told; leave '" + what + "' away.");
+        }
+        Compared compared = Compared.of(yard, before, after);
+        console.out().println(json ? Json.text(compared) : compared.text(yard));
         return Exit.DONE;
     }
 

@@ -34,6 +34,8 @@ import picocli.CommandLine.Spec;
         },
         subcommands = {
             PlanCommand.class,
+            RebalanceCommand.class,
+            CompareCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
             LimitsCommand.class,

@@ -62,6 +62,34 @@ public record Plan(
                 workBound);
     }
 
+    /** The same plan as a repair: its changes in working order, their minutes, and what is proved of these. */
+    public Plan repairs(List<Change> newChanges, double newWork, double newWorkBound) {
+        return new Plan(
+                format,
+                yard,
+                status,
+                cost,
+                bound,
+                gap,
+                seconds,
+                seed,
+                totals,
+                cables,
+                boards,
+                supplies,
+                reasons,
+                newChanges,
+                newWork,
+                newWorkBound);
+    }
+
+    /** The same plan with other boards; what else it says is left as it is. */
+    public Plan withBoards(List<Board> newBoards) {
+        return new Plan(
+                format, yard, status, cost, bound, gap, seconds, seed, totals, cables, newBoards, supplies, reasons,
+                changes, work, workBound);
+    }
+
     public Plan withReasons(List<Reason> newReasons) {
         return new Plan(
                 format,

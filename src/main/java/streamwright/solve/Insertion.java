@@ -1,6 +1,8 @@
 package streamwright.solve;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
@@ -40,12 +42,44 @@ final class Insertion {
     /** Scales the price of new boards while places are weighed, so that a search does not always shun them. */
     double boardFactor = 1;
 
+    /** Of each model: whether no new board of it is hung for now. */
+    private final boolean[] shunned;
+
     /** Only boards for which this holds take strings; new boards always may. */
     java.util.function.Predicate<Hung> open = h -> true;
 
     Insertion(Draft draft) {
         this.draft = draft;
         this.site = draft.site;
+        shunned = new boolean[site.offers.length];
+    }
+
+    /**
+     * Where several models could carry the same, hangs new boards of one of them alone every other time: the cheapest
+     * board for one string is seldom the cheapest for its neighbours too.
+     */
+    void choose(SplittableRandom random) {
+        Arrays.fill(shunned, false);
+        if (shunned.length == site.groups || random.nextBoolean()) {
+            return;
+        }
+        for (int group = 0; group < site.groups; group++) {
+            int models = 0;
+            int chosen = -1;
+            for (int m = 0; m < shunned.length; m++) {
+                if (site.groupOf[m] == group && random.nextInt(++models) == 0) {
+                    chosen = m;
+                }
+            }
+            for (int m = 0; m < shunned.length; m++) {
+                shunned[m] |= site.groupOf[m] == group && m != chosen;
+            }
+        }
+    }
+
+    /** Lets new boards of every model be hung again. */
+    void chooseAny() {
+        Arrays.fill(shunned, false);
     }
 
     /** Looks for the cheapest place of a string that is not placed. */
@@ -239,6 +273,9 @@ final class Insertion {
 
     private void onNewBoards(int string) {
         for (int m = 0; m < site.offers.length; m++) {
+            if (shunned[m]) {
+                continue;
+            }
             double price = draft.boardPrice(m);
             for (Site.Wire lead : site.leads[string]) {
                 int s = lead.to();

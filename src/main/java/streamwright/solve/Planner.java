@@ -11,6 +11,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
+import streamwright.layout.Layout;
 import streamwright.physics.Ground;
 import streamwright.yard.Yard;
 
@@ -46,7 +47,12 @@ public final class Planner {
         SplittableRandom random = new SplittableRandom(effort.seed());
         for (int w = 0; w < effort.workers(); w++) {
             drafts.add(new Draft(site));
-            searches.add(new Search(drafts.get(w), nearby, random.split()));
+            Search search = new Search(drafts.get(w), nearby, random.split());
+            // with equal plans from two workers chance would choose; where only counts limit there is none
+            if (effort.level() == 0) {
+                search.better = incumbent::offer;
+            }
+            searches.add(search);
         }
     }
 
@@ -56,6 +62,16 @@ public final class Planner {
      * @param ground of the same yard
      */
     public static Outcome plan(Yard yard, Ground ground, Budget budget, Outcome.Progress progress) {
+        return plan(yard, ground, budget, progress, List.of());
+    }
+
+    /**
+     * Plans a yard, beginning also from layouts of a yard much like it.
+     *
+     * @param starts best first; what of them this yard does not allow is left away and filled up
+     */
+    public static Outcome plan(
+            Yard yard, Ground ground, Budget budget, Outcome.Progress progress, List<Layout> starts) {
         long begin = System.nanoTime();
         Site site = new Site(yard, ground);
         List<Outcome.Obstruction> obstructions = Obstructions.of(site);
@@ -78,7 +94,7 @@ public final class Planner {
             }
         });
         Planner planner = new Planner(site, effort, incumbent);
-        planner.run();
+        planner.run(starts);
         Snapshot best = incumbent.best();
         return best == null
                 ? new Outcome.Stopped()
@@ -90,14 +106,14 @@ public final class Planner {
                         budget.interrupted().getAsBoolean());
     }
 
-    private void run() {
+    private void run(List<Layout> starts) {
         ExecutorService workers = Executors.newFixedThreadPool(effort.workers(), task -> {
             Thread thread = new Thread(task, "streamwright-worker");
             thread.setDaemon(true);
             return thread;
         });
         try {
-            begin();
+            begin(starts);
             search(workers);
             while (incumbent.best() == null && !effort.stopped() && effort.level() == 0) {
                 search(workers);
@@ -114,15 +130,29 @@ public final class Planner {
         }
     }
 
-    /** Hand practice and plain insertion: some plan at once. */
-    private void begin() {
+    /** Hand practice and plain insertion: some plan at once. What a walk leaves out is hung where it costs least. */
+    private void begin(List<Layout> starts) {
         Draft draft = drafts.get(0);
-        if (new FirstFit(draft).run()) {
+        if (!new FirstFit(draft).run()) {
+            searches.get(0).fill();
+        }
+        if (draft.complete()) {
             hand = draft.cost();
             incumbent.offer(Snapshot.of(draft));
         }
         for (int w = 0; w < drafts.size(); w++) {
             restart(w);
+        }
+        for (int s = 0; s < starts.size() && !effort.stopped(); s++) {
+            int w = s % drafts.size();
+            new WarmStart(drafts.get(w)).take(starts.get(s));
+            searches.get(w).fill();
+            offer(drafts.get(w));
+        }
+        Snapshot best = incumbent.best();
+        if (!starts.isEmpty() && best != null) {
+            // one begins where others ended, the rest anew
+            best.into(drafts.get(0));
         }
     }
 

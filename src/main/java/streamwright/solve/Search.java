@@ -3,6 +3,7 @@ package streamwright.solve;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import streamwright.solve.Draft.Hung;
 
 /**
@@ -25,6 +26,10 @@ final class Search {
     private final Nearby nearby;
     private final SplittableRandom random;
     private final int[] loose;
+
+    /** Told of plans that are better than all before in one annealing, while it goes on. */
+    Consumer<Snapshot> better = plan -> {};
+
     private int looseCount;
 
     Search(Draft draft, Nearby nearby, SplittableRandom random) {
@@ -106,6 +111,9 @@ final class Search {
                 if (current < best.cost() - WORTH && step >= saved + between) {
                     best = Snapshot.of(draft);
                     saved = step;
+                    if (draft.complete()) {
+                        better.accept(best);
+                    }
                 }
             } else {
                 draft.undo();
@@ -118,10 +126,20 @@ final class Search {
         return step;
     }
 
+    /** Some string that found no place; room for it is made around it. */
+    private int unplaced() {
+        int n = site.strings.length;
+        int i = random.nextInt(n);
+        while (draft.at[i] != null) {
+            i = (i + 1) % n;
+        }
+        return i;
+    }
+
     private void ruin() {
         looseCount = 0;
         int n = site.strings.length;
-        int seed = random.nextInt(n);
+        int seed = draft.placed < n && random.nextBoolean() ? unplaced() : random.nextInt(n);
         int choice = random.nextInt(10);
         if (choice < 5) {
             int most = Math.min(n, 2 + random.nextInt(Math.min(n, 18)));
@@ -194,8 +212,14 @@ final class Search {
     private void recreate(double boardFactor) {
         sortLoose();
         insertion.boardFactor = boardFactor;
+        insertion.choose(random);
         for (int i = 0; i < looseCount; i++) {
-            if (insertion.find(loose[i])) {
+            boolean found = insertion.find(loose[i]);
+            if (!found) {
+                insertion.chooseAny();
+                found = insertion.find(loose[i]);
+            }
+            if (found) {
                 insertion.apply();
             }
         }

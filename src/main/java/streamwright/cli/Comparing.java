@@ -1,0 +1,277 @@
+package streamwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import streamwright.check.Audit;
+import streamwright.check.Findings;
+import streamwright.layout.Assembly;
+import streamwright.layout.Layout;
+import streamwright.physics.Ground;
+import streamwright.physics.GroundPaths;
+import streamwright.plan.Plan;
+import streamwright.plan.StreamUse;
+import streamwright.report.WhatIf;
+import streamwright.report.WhatIfPage;
+import streamwright.report.WhatIfTable;
+import streamwright.report.WhatIfWords;
+import streamwright.solve.Budget;
+import streamwright.solve.Outcome;
+import streamwright.solve.Planner;
+import streamwright.solve.PortNeed;
+import streamwright.yard.BoardCount;
+import streamwright.yard.BoardOffer;
+import streamwright.yard.Yard;
+
+/** Plans the rows of a comparison, each from the plans of its neighbours, and lets each take over what suits it better. */
+final class Comparing {
+    /** Plans of so many rows are shown to the next. */
+    private static final int STARTS = 3;
+
+    /** What one row asks for; {@code boards} is exact, null where any number will do. */
+    record Wish(@Nullable Integer boards, double frameRate, double spare, String models, List<BoardOffer> offers) {
+        Wish {
+            offers = List.copyOf(offers);
+        }
+
+        /** How unlike two rows are. */
+        double away(Wish other) {
+            int one = boards == null ? 0 : boards;
+            int two = other.boards == null ? 0 : other.boards;
+            return Math.abs(one - two)
+                    + 3 * Math.abs(frameRate / other.frameRate - 1)
+                    + 3 * Math.abs(spare - other.spare)
+                    + (models.equals(other.models) ? 0 : 5);
+        }
+
+        /** Whether every plan of the other row is one of this. */
+        boolean allows(Wish other) {
+            return (boards == null || boards.equals(other.boards))
+                    && frameRate <= other.frameRate
+                    && spare <= other.spare
+                    && offers.containsAll(other.offers);
+        }
+    }
+
+    private static final class Row {
+        private final Wish wish;
+        private final Yard yard;
+        private @Nullable Layout layout;
+        private @Nullable Plan plan;
+        private double bound;
+        private List<Outcome.Obstruction> because = List.of();
+
+        Row(Wish wish, Yard yard) {
+            this.wish = wish;
+            this.yard = yard;
+        }
+    }
+
+    private final Yard yard;
+    private final Ground ground;
+    private final List<Row> rows = new ArrayList<>();
+    private final Console console;
+    private final double seconds;
+    private final long seed;
+    private final int threads;
+    private final Interrupt interrupt = new Interrupt(() -> Exit.STOPPED);
+
+    Comparing(Yard yard, List<Wish> wishes, Console console, double seconds, long seed, int threads) {
+        this.yard = yard;
+        this.console = console;
+        this.seconds = seconds;
+        this.seed = seed;
+        this.threads = threads;
+        ground = GroundPaths.of(yard);
+        for (Wish wish : wishes) {
+            BoardCount count = wish.boards == null ? yard.boardCount() : new BoardCount(wish.boards, wish.boards);
+            rows.add(new Row(wish, Variant.of(yard, wish.frameRate, wish.spare, wish.offers, count)));
+        }
+    }
+
+    /** Returns the exit status; rows that cannot be are no failure. */
+    int run(boolean json, boolean csv, @Nullable Path report) {
+        int status = Exit.STOPPED;
+        try {
+            planAll();
+            adopt();
+            List<WhatIf> told =
+                    WhatIfWords.told(WhatIf.marked(rows.stream().map(this::told).toList()));
+            if (report != null) {
+                write(WhatIfPage.of(yard.name(), yard.units().symbol(), told), report);
+            }
+            console.out().print(json ? Json.text(told) + "\n" : csv ? WhatIfTable.csv(told) : text(told));
+            console.out().flush();
+            status = interrupt.asked() ? Exit.INTERRUPTED : Exit.DONE;
+            return status;
+        } finally {
+            interrupt.end(status);
+        }
+    }
+
+    private void planAll() {
+        long begin = System.nanoTime();
+        for (int i = 0; i < rows.size() && !interrupt.asked(); i++) {
+            Row row = rows.get(i);
+            Optional<Outcome.Obstruction> ports = PortNeed.of(row.yard, ground);
+            if (ports.isPresent()) {
+                row.because = List.of(ports.get());
+                continue;
+            }
+            double left = seconds - (System.nanoTime() - begin) / 1e9;
+            plan(row, Math.max(0.2, left / (rows.size() - i)));
+            console.remark("row %d of %d: %s".formatted(i + 1, rows.size(), brief(row)));
+        }
+    }
+
+    private static String brief(Row row) {
+        Plan plan = row.plan;
+        return plan == null ? "no plan" : String.format(Locale.ROOT, "%.2f", plan.cost());
+    }
+
+    private void plan(Row row, double time) {
+        List<Layout> starts = new ArrayList<>();
+        rows.stream()
+                .filter(other -> other.layout != null)
+                .sorted(Comparator.comparingDouble(other -> other.wish.away(row.wish)))
+                .limit(STARTS)
+                .forEach(other -> {
+                    if (other.layout != null) {
+                        starts.add(other.layout);
+                    }
+                });
+        Budget budget = new Budget(time, 0, seed, threads, interrupt::asked);
+        Outcome outcome = Planner.plan(row.yard, ground, budget, Outcome.SILENT, starts);
+        if (outcome instanceof Outcome.Found found) {
+            row.bound = Math.max(row.bound, found.bound());
+            take(row, found.layout());
+        } else if (outcome instanceof Outcome.Impossible impossible) {
+            row.because = impossible.because();
+        }
+    }
+
+    /** Takes a layout if it keeps every rule of the row and costs less than what is there. */
+    private void take(Row row, Layout layout) {
+        Plan plan = Assembly.plan(row.yard, ground, layout);
+        Plan before = row.plan;
+        if (before != null && plan.cost() >= before.cost() - 1e-9) {
+            return;
+        }
+        Findings findings = Audit.of(row.yard, plan);
+        if (findings.clean()) {
+            row.plan = plan;
+            row.layout = layout;
+        }
+    }
+
+    /** What is found or proved for one row holds for others as well. */
+    private void adopt() {
+        for (Row row : rows) {
+            for (Row other : rows) {
+                Layout layout = other.layout;
+                if (other != row && layout != null && row.because.isEmpty()) {
+                    take(row, layout);
+                }
+            }
+        }
+        for (Row row : rows) {
+            for (Row other : rows) {
+                if (other != row && other.wish.allows(row.wish)) {
+                    row.bound = Math.max(row.bound, other.bound);
+                    if (!other.because.isEmpty() && row.because.isEmpty() && row.plan == null) {
+                        row.because = other.because;
+                    }
+                }
+            }
+        }
+    }
+
+    private WhatIf told(Row row) {
+        Plan plan = row.plan;
+        Wish wish = row.wish;
+        if (plan == null) {
+            boolean impossible = !row.because.isEmpty();
+            Outcome.Obstruction first = impossible ? row.because.get(0) : null;
+            return new WhatIf(
+                    wish.boards,
+                    wish.frameRate,
+                    wish.spare,
+                    wish.models,
+                    impossible ? "impossible" : "unknown",
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    false,
+                    first == null ? null : new WhatIf.Breaks(first.rule().label(), first.figure(), first.limit()),
+                    first == null
+                            ? "no plan was found in the time given, and none is proved impossible"
+                            : first.text());
+        }
+        Plan proved = plan.proved(row.bound, 0, seed);
+        return new WhatIf(
+                proved.totals().boards(),
+                wish.frameRate,
+                wish.spare,
+                wish.models,
+                proved.status().name().toLowerCase(Locale.ROOT),
+                proved.cost(),
+                proved.bound(),
+                proved.gap(),
+                proved.totals().trunk(),
+                proved.totals().lead(),
+                proved.totals().cables(),
+                fullest(proved),
+                false,
+                null,
+                "");
+    }
+
+    private static double fullest(Plan plan) {
+        double fullest = 0;
+        for (var cable : plan.cables()) {
+            for (StreamUse stream : cable.streams()) {
+                fullest = Math.max(fullest, stream.limit() == 0 ? 1 : stream.pixels() / (double) stream.limit());
+            }
+        }
+        return fullest;
+    }
+
+    private static String text(List<WhatIf> rows) {
+        Table table = new Table(
+                ">boards",
+                ">frames/s",
+                ">spare %",
+                "models",
+                "worth it",
+                "status",
+                ">cost",
+                ">no plan below",
+                ">gap %",
+                ">trunk",
+                ">leads",
+                ">cables",
+                ">fullest %",
+                "in words");
+        rows.forEach(row -> table.row(WhatIfTable.cells(row).toArray()));
+        String remarks = String.join("\n", WhatIfWords.remarks(rows));
+        return table + "\n" + (remarks.isEmpty() ? "" : "\n" + remarks + "\n");
+    }
+
+    private static void write(String page, Path file) {
+        try {
+            Files.writeString(file, page);
+        } catch (IOException e) {
+            throw new Wrong(file + " could not be written (" + e.getMessage() + ").");
+        }
+    }
+}

@@ -1,0 +1,257 @@
+package streamwright.cli;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import streamwright.check.Audit;
+import streamwright.check.Finding;
+import streamwright.check.Findings;
+import streamwright.physics.Ground;
+import streamwright.physics.GroundPaths;
+import streamwright.plan.Board;
+import streamwright.plan.Change;
+import streamwright.plan.Plan;
+import streamwright.plan.change.Difference;
+import streamwright.reason.Reasons;
+import streamwright.report.Cautions;
+import streamwright.report.Figures;
+import streamwright.solve.Budget;
+import streamwright.solve.Keep;
+import streamwright.solve.Repair;
+import streamwright.solve.Repaired;
+import streamwright.yard.Yard;
+
+/** One repair: looked for, written with its work order, or explained where there is none. */
+final class Rebalancing {
+    /** Of the time that repairs under other permissions may take, each. */
+    private static final double PERMISSION_SHARE = 0.2;
+
+    /** Reasons that take longer do without alternatives. */
+    private static final double REASONS_SECONDS = 2;
+
+    private static final double REMEDY_SHARE = 0.08;
+
+    private final Yard yard;
+    private final Plan old;
+    private final Set<Keep> keep;
+    private final Destination destination;
+    private final Console console;
+    private final Ground ground;
+    private final Interrupt interrupt;
+    private final double seconds;
+    private final long seed;
+    private final int threads;
+
+    /** @param old without the boards that are dead */
+    Rebalancing(
+            Yard yard,
+            Plan old,
+            Set<Keep> keep,
+            Destination destination,
+            Console console,
+            double seconds,
+            long seed,
+            int threads) {
+        this.yard = yard;
+        this.old = old;
+        this.keep = keep;
+        this.destination = destination;
+        this.console = console;
+        this.seconds = seconds;
+        this.seed = seed;
+        this.threads = threads;
+        ground = GroundPaths.of(yard);
+        interrupt = new Interrupt(() -> Exit.STOPPED);
+    }
+
+    int run() {
+        int status = Exit.STOPPED;
+        try {
+            status = repair();
+            console.out().flush();
+            return status;
+        } finally {
+            interrupt.end(status);
+        }
+    }
+
+    private int repair() {
+        Findings before = Audit.of(yard, old);
+        if (before.clean()) {
+            destination.write(old.repairs(List.of(), 0, 0), "No rule is broken: there is nothing to change.", console);
+            return Exit.DONE;
+        }
+        Repaired repaired = repair(yard, keep, seconds);
+        if (repaired instanceof Repaired.Mended mended) {
+            return write(before, mended);
+        }
+        if (repaired instanceof Repaired.Beyond beyond) {
+            console.err().println("This version repairs pixel strings whose channels may be numbered anew, not yet:");
+            beyond.what().forEach(each -> console.err().println("  " + each));
+            return Exit.WRONG;
+        }
+        tell(before);
+        if (!keep.isEmpty()) {
+            return clash();
+        }
+        if (repaired instanceof Repaired.Impossible impossible) {
+            console.err().println("No repair exists: this yard cannot be laid out.");
+            impossible
+                    .because()
+                    .forEach(each -> console.err().println("  " + each.rule().label() + ": " + each.text()));
+            return Exit.BROKEN;
+        }
+        console.err().println("Stopped before any repair was found; that none exists is not proved.");
+        console.err().println("Give it more --time, or lay the yard out anew with 'streamwright plan'.");
+        return interrupt.asked() ? Exit.INTERRUPTED : Exit.STOPPED;
+    }
+
+    private Repaired repair(Yard of, Set<Keep> kept, double time) {
+        Budget budget = new Budget(time, 0, seed, threads, interrupt::asked);
+        return Repair.of(of, ground, old, kept, plan -> judge(of, plan), budget);
+    }
+
+    private static Repaired.Verdict judge(Yard yard, Plan plan) {
+        Findings findings = Audit.of(yard, plan);
+        return new Repaired.Verdict(findings.list().stream().map(Finding::rule).toList(), findings.restated());
+    }
+
+    private int write(Findings before, Repaired.Mended mended) {
+        Plan plan = mended.plan();
+        List<Change> changes = Difference.between(yard, old, plan, WorkTable.broken(before));
+        plan = plan.repairs(changes, mended.work(), mended.workBound());
+        long reasonsFrom = System.nanoTime();
+        plan = plan.withReasons(Reasons.of(
+                yard,
+                ground,
+                plan,
+                () -> interrupt.asked() || (System.nanoTime() - reasonsFrom) / 1e9 > REASONS_SECONDS));
+        List<String> parts = new ArrayList<>();
+        if (before.rules().stream().anyMatch(Cautions::needed)
+                || changes.stream().anyMatch(change -> change.kind().equals("injection"))) {
+            parts.add(Cautions.POWER + "\n");
+        }
+        parts.add(head(before, mended, changes));
+        parts.add("\n" + WorkTable.of(changes));
+        List<String> remedies = new Remedies(yard, old, mended.work(), this::trial).list();
+        if (!remedies.isEmpty()) {
+            parts.add("\nLess work, outside the plan:\n" + String.join("\n", remedies));
+        }
+        destination.write(plan, String.join("\n", parts), console);
+        if (mended.interrupted()) {
+            console.err().println("Interrupted: the best repair so far has been written whole.");
+            return Exit.INTERRUPTED;
+        }
+        return Exit.DONE;
+    }
+
+    /** The least work found for another yard in a short time. */
+    private Remedies.Trial trial(Yard other) {
+        if (interrupt.asked()) {
+            return new Remedies.Trial(Double.POSITIVE_INFINITY, Set.of());
+        }
+        if (Audit.of(other, old).list().stream().allMatch(WorkTable::paper)) {
+            return new Remedies.Trial(0, Set.of());
+        }
+        return repair(other, keep, seconds * REMEDY_SHARE) instanceof Repaired.Mended mended
+                ? new Remedies.Trial(
+                        mended.work(),
+                        mended.plan().boards().stream().map(Board::model).collect(Collectors.toSet()))
+                : new Remedies.Trial(Double.POSITIVE_INFINITY, Set.of());
+    }
+
+    private String head(Findings before, Repaired.Mended mended, List<Change> changes) {
+        long broken =
+                before.list().stream().filter(each -> !WorkTable.paper(each)).count();
+        boolean least = mended.workBound() > mended.work() - 1e-6;
+        String bound = least
+                ? "proved the least"
+                : "no repair takes less than " + Figures.plain(mended.workBound()) + " minutes";
+        long moved = changes.stream()
+                .filter(change -> change.minutes() > 0)
+                .filter(change -> change.kind().equals("lead") || change.kind().equals("replug"))
+                .filter(change -> change.from() != null)
+                .count();
+        long fresh = changes.stream()
+                .filter(change -> change.kind().equals("lead") && change.from() == null)
+                .count();
+        Plan plan = mended.plan();
+        return "%s: %s, %s%n".formatted(yard.name(), WorkTable.sum(changes), bound)
+                + "  mends    %s%n".formatted(Figures.count(broken, "broken rule"))
+                + "  moves    %s of %s, and plugs %s in%n"
+                        .formatted(
+                                Figures.plain(moved),
+                                Figures.count(plan.totals().strings() - fresh, "string"),
+                                Figures.count(fresh, "new one"))
+                + "  cost     %s, with what is installed %s"
+                        .formatted(
+                                Figures.money(plan.cost()),
+                                Figures.money(before.restated().cost()));
+    }
+
+    private void tell(Findings before) {
+        console.err().println("What is broken:");
+        before.list().stream()
+                .filter(each -> !WorkTable.paper(each))
+                .limit(20)
+                .forEach(each -> console.err().println("  " + each.rule().label() + ": " + each.text()));
+    }
+
+    /** Which of the things to keep clash, and the cheapest permission that would do. */
+    private int clash() {
+        Set<Keep> clash = EnumSet.copyOf(keep);
+        for (Keep each : keep) {
+            Set<Keep> fewer = EnumSet.copyOf(clash);
+            fewer.remove(each);
+            if (!fewer.isEmpty() && !(repair(yard, fewer, seconds * PERMISSION_SHARE) instanceof Repaired.Mended)) {
+                clash = fewer;
+            }
+        }
+        console.err()
+                .println("It cannot be mended while " + words(clash)
+                        + (clash.size() == 1 ? " are kept." : " are all kept."));
+        double best = Double.POSITIVE_INFINITY;
+        Set<Keep> permission = EnumSet.noneOf(Keep.class);
+        for (int size = 1; size <= keep.size() && best == Double.POSITIVE_INFINITY; size++) {
+            for (Set<Keep> lifted : subsets(size)) {
+                Set<Keep> left = EnumSet.copyOf(keep);
+                left.removeAll(lifted);
+                if (repair(yard, left, seconds * PERMISSION_SHARE) instanceof Repaired.Mended mended
+                        && mended.work() < best) {
+                    best = mended.work();
+                    permission = lifted;
+                }
+            }
+        }
+        console.err()
+                .println(
+                        best == Double.POSITIVE_INFINITY
+                                ? "No repair was found under any permission."
+                                : "The cheapest permission: let " + words(permission) + " change, for "
+                                        + WorkTable.minutes(best) + ".");
+        return interrupt.asked() ? Exit.INTERRUPTED : Exit.BROKEN;
+    }
+
+    private List<Set<Keep>> subsets(int size) {
+        List<Keep> all = List.copyOf(keep);
+        List<Set<Keep>> subsets = new ArrayList<>();
+        for (int bits = 1; bits < 1 << all.size(); bits++) {
+            if (Integer.bitCount(bits) == size) {
+                Set<Keep> subset = EnumSet.noneOf(Keep.class);
+                for (int i = 0; i < all.size(); i++) {
+                    if ((bits >> i & 1) == 1) {
+                        subset.add(all.get(i));
+                    }
+                }
+                subsets.add(subset);
+            }
+        }
+        return subsets;
+    }
+
+    private static String words(Set<Keep> keep) {
+        return keep.stream().map(Keep::word).collect(Collectors.joining(" and "));
+    }
+}

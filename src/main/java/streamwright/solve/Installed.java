@@ -1,0 +1,140 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import streamwright.plan.Board;
+import streamwright.plan.Cable;
+import streamwright.plan.Plan;
+import streamwright.plan.PortUse;
+import streamwright.plan.StringUse;
+import streamwright.yard.Drives;
+
+/** An installed plan in the indexes of a site: what of it can stay, and how many boards cannot. */
+final class Installed {
+    /** A string that the site does not know went before. */
+    static final int UNKNOWN = -2;
+
+    /** First on its port. */
+    static final int FIRST = -1;
+
+    /** Where a string is plugged: an index of {@link #boards}, a 0-based port, and what goes before it. */
+    record Seat(int board, int port, int behind) {}
+
+    /**
+     * A board whose model is on offer.
+     *
+     * @param spot where it hangs, or -1 where the yard lets none hang there
+     */
+    record Standing(Board was, int model, int spot) {}
+
+    /** A hop between two boards, or from a jack to a board: {@code from} counts jacks below zero, -1 the first. */
+    record Hop(int from, int to) {}
+
+    final List<Standing> boards = new ArrayList<>();
+
+    /** Of each string its places; several only in a plan that breaks rules. */
+    final List<List<Seat>> seats = new ArrayList<>();
+
+    final Set<Hop> hops = new LinkedHashSet<>();
+
+    /** Boards that cannot stay whatever is done. */
+    final int lost;
+
+    /** Names that no new board may take. */
+    final Set<String> names = new TreeSet<>();
+
+    Installed(Site site, Plan plan) {
+        Map<String, Integer> index = new LinkedHashMap<>();
+        int gone = 0;
+        Set<String> seen = new TreeSet<>();
+        for (Board board : plan.boards()) {
+            names.add(board.id());
+            if (!seen.add(board.id())) {
+                continue;
+            }
+            int model = model(site, board.model());
+            if (model < 0) {
+                gone++;
+                continue;
+            }
+            index.put(board.id(), boards.size());
+            boards.add(new Standing(board, model, spot(site, board)));
+        }
+        lost = gone;
+        strings(site);
+        Map<String, Integer> jacks = new HashMap<>();
+        int jack = 0;
+        for (var controller : site.controllers) {
+            for (int j = 1; j <= controller.model().jacks(); j++) {
+                jacks.put(controller.id() + "\n" + j, jack++);
+            }
+        }
+        for (Cable cable : plan.cables()) {
+            names.addAll(cable.boards());
+            hops(cable, jacks.get(cable.controller() + "\n" + cable.jack()), index);
+        }
+    }
+
+    private void strings(Site site) {
+        Map<String, Integer> known = new HashMap<>();
+        for (int i = 0; i < site.strings.length; i++) {
+            known.put(site.strings[i].prop() + "\n" + site.strings[i].number(), i);
+            seats.add(new ArrayList<>());
+        }
+        for (int b = 0; b < boards.size(); b++) {
+            for (PortUse port : boards.get(b).was().ports()) {
+                int behind = FIRST;
+                for (StringUse use : port.strings()) {
+                    Integer string = known.get(use.prop() + "\n" + use.string());
+                    if (string != null) {
+                        seats.get(string).add(new Seat(b, port.port() - 1, behind));
+                    }
+                    behind = string == null ? UNKNOWN : string;
+                }
+            }
+        }
+    }
+
+    private void hops(Cable cable, @Nullable Integer jack, Map<String, Integer> index) {
+        @Nullable Integer from = jack == null ? null : -1 - jack;
+        for (String name : cable.boards()) {
+            Integer to = index.get(name);
+            if (from != null && to != null && !from.equals(to) && !hops.contains(new Hop(to, from))) {
+                hops.add(new Hop(from, to));
+            }
+            from = to;
+        }
+    }
+
+    private static int model(Site site, String name) {
+        for (int m = 0; m < site.offers.length; m++) {
+            if (site.model(m).name().equals(name) && site.model(m).drives() == Drives.PIXELS) {
+                return m;
+            }
+        }
+        return -1;
+    }
+
+    private static int spot(Site site, Board board) {
+        int found = -1;
+        for (int s = 0; s < site.spots.length; s++) {
+            if (site.spots[s].at().equals(board.at())) {
+                boolean named = board.spot() != null && board.spot().equals(site.spots[s].id());
+                found = named || found < 0 ? s : found;
+            }
+        }
+        return found;
+    }
+
+    /** Whether the hop is laid, in either direction. */
+    boolean laid(int from, int to) {
+        return hops.contains(new Hop(from, to)) || hops.contains(new Hop(to, from));
+    }
+}

@@ -1,0 +1,158 @@
+package streamwright.solve;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/** Tells the repair model what it does not know: lengths of hops and cables, and what a port cannot power. */
+final class RepairCuts {
+    private final RepairModel model;
+    private final Site site;
+    private final Set<String> injected;
+    private final double injection;
+
+    /** @param injected strings to which the old plan brings power: to all others an injection is new */
+    RepairCuts(RepairModel model, Set<String> injected) {
+        this.model = model;
+        site = model.site;
+        this.injected = injected;
+        injection = site.yard.work().injection();
+    }
+
+    /** Cuts a solution off if one of these forbids it; whether one does. */
+    boolean forbid(RepairFound found) {
+        boolean any = false;
+        for (RepairFound.CableOf cable : found.cables) {
+            any |= lengths(found, cable);
+        }
+        for (RepairFound.ChainOn chain : found.chains) {
+            any |= unpowered(found, chain);
+        }
+        return any;
+    }
+
+    private int spot(RepairFound found, int board) {
+        return model.boards.get(board).spots()[place(found, board)];
+    }
+
+    private static int place(RepairFound found, int board) {
+        return Objects.requireNonNull(found.place.get(board));
+    }
+
+    private BoolVar at(RepairFound found, int board) {
+        return model.boards.get(board).at()[place(found, board)];
+    }
+
+    private boolean lengths(RepairFound found, RepairFound.CableOf cable) {
+        List<Literal> way = new ArrayList<>();
+        double length = 0;
+        int from = cable.jack();
+        for (int b : cable.boards()) {
+            int to = model.jacks + b;
+            Literal off = Objects.requireNonNull(model.arcs.get(from * model.nodes() + to))
+                    .not();
+            List<Literal> hop = new ArrayList<>(List.of(off, at(found, b).not()));
+            double step;
+            if (from < model.jacks) {
+                step = site.hopFrom(model.jackController[from], spot(found, b));
+            } else {
+                hop.add(at(found, from - model.jacks).not());
+                step = site.hop(spot(found, from - model.jacks), spot(found, b));
+            }
+            if (step > site.hopMost) {
+                model.cp.addBoolOr(hop);
+                return true;
+            }
+            way.addAll(hop);
+            length += step;
+            if (length > site.cableMost) {
+                model.cp.addBoolOr(way);
+                return true;
+            }
+            from = to;
+        }
+        return false;
+    }
+
+    /** That a chain's wires are there the model knows; what is left is power. */
+    private boolean unpowered(RepairFound found, RepairFound.ChainOn chain) {
+        int[] strings = chain.strings().stream().mapToInt(Integer::intValue).toArray();
+        int spot = spot(found, chain.board());
+        int of = model.boards.get(chain.board()).model();
+        Site.Wire lead = Objects.requireNonNull(site.lead(spot, strings[0]));
+        double price = site.injections(spot, of, strings, lead.length());
+        if (price == 0) {
+            return false;
+        }
+        boolean never = Double.isInfinite(price);
+        boolean fresh = chain.strings().stream()
+                .noneMatch(i -> injected.contains(site.strings[i].prop() + "\n" + site.strings[i].number()));
+        if (!never && !fresh) {
+            return false;
+        }
+        if (model.scope != RepairModel.Scope.ALL && strings.length > 1) {
+            apart(strings);
+        }
+        boolean added = false;
+        for (int b = 0; b < model.boards.size(); b++) {
+            RepairModel.Candidate board = model.boards.get(b);
+            for (int s = 0; s < board.spots().length; s++) {
+                if (board.model() == of && board.spots()[s] == spot) {
+                    added |= chain(b, board.at()[s], strings, never);
+                }
+            }
+        }
+        return never && added;
+    }
+
+    /** On any port of the board: not at all, or not without an injection. */
+    private boolean chain(int board, BoolVar at, int[] strings, boolean never) {
+        BoolVar[] heads = model.head[strings[0]][board];
+        if (heads == null || !known.add(board + " " + at.getIndex() + " " + java.util.Arrays.toString(strings))) {
+            return false;
+        }
+        BoolVar needs = never ? null : model.bool();
+        for (BoolVar head : heads) {
+            List<Literal> clause = new ArrayList<>(List.of(head.not(), at.not()));
+            for (int i = 1; i < strings.length; i++) {
+                clause.add(Objects.requireNonNull(model.behind.get(strings[i - 1] * site.strings.length + strings[i]))
+                        .not());
+            }
+            clause.add(model.last[strings[strings.length - 1]].not());
+            if (needs != null) {
+                clause.add(needs);
+            }
+            model.cp.addBoolOr(clause);
+        }
+        if (needs != null) {
+            model.work.addTerm(needs, model.scaled(injection));
+        }
+        return true;
+    }
+
+    /** Not all of these on one port, in whatever order: where this is no proof, but spares many tries. */
+    private void apart(int[] strings) {
+        LinearExprBuilder together = LinearExpr.newBuilder();
+        for (int before : strings) {
+            for (int next : strings) {
+                BoolVar follows = model.behind.get(before * site.strings.length + next);
+                if (follows != null) {
+                    together.add(follows);
+                }
+            }
+        }
+        model.cp.addLessOrEqual(together, strings.length - 2L);
+    }
+
+    private final Set<String> known = new java.util.HashSet<>();
+
+    /** Cuts off this layout alone. */
+    void forbidThis(RepairFound found) {
+        model.cp.addBoolOr(found.literals.stream().map(Literal::not).toArray(Literal[]::new));
+    }
+}

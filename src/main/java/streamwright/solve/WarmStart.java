@@ -1,0 +1,117 @@
+package streamwright.solve;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import streamwright.layout.Layout;
+import streamwright.solve.Draft.Cable;
+import streamwright.solve.Draft.Hung;
+import streamwright.yard.PixelString;
+
+/** Takes over a layout of a yard much like the draft's, as far as the draft's yard allows it. */
+final class WarmStart {
+    private final Draft draft;
+    private final Site site;
+    private final Map<String, Integer> strings = new HashMap<>();
+
+    WarmStart(Draft draft) {
+        this.draft = draft;
+        site = draft.site;
+        for (int i = 0; i < site.strings.length; i++) {
+            strings.put(site.strings[i].prop() + "\n" + site.strings[i].number(), i);
+        }
+    }
+
+    /** Replaces what the draft holds; boards that carry nothing then are taken down again. */
+    void take(Layout layout) {
+        draft.clearAll();
+        for (Layout.Run run : layout.cables()) {
+            for (Cable cable : draft.cables) {
+                boolean same = cable.jack == run.jack()
+                        && site.controllers[cable.controller]
+                                .id()
+                                .equals(run.controller().id());
+                if (same) {
+                    run.boards().forEach(board -> board(cable, board));
+                }
+            }
+        }
+    }
+
+    private void board(Cable cable, Layout.Hung from) {
+        int model = model(from);
+        int spot = spot(from);
+        if (model < 0
+                || spot < 0
+                || cable.size == cable.boards.length
+                || !draft.mayHang(spot, model)
+                || (site.idsMatter && cable.size > 0 && !Ids.enough(site, cable, model))
+                || (cable.size > 0
+                        && !(site.model(model).addressed()
+                                && site.model(cable.boards[0].model).addressed()))) {
+            return;
+        }
+        Hung board = draft.hang(cable, cable.size, spot, model);
+        from.ports().forEach(chain -> port(board, chain));
+        if (board.used == 0 || !draft.lengthsHold(cable)) {
+            for (int p = 0; p < board.ports.length; p++) {
+                if (board.ports[p] != null) {
+                    draft.set(board, p, null, board.stream[p]);
+                }
+            }
+            draft.takeDown(board);
+        }
+    }
+
+    private void port(Hung board, Layout.Chain from) {
+        int port = from.port() - 1;
+        int stream = from.stream() - 1;
+        List<PixelString> carried = from.strings();
+        int[] indexes = new int[carried.size()];
+        for (int i = 0; i < indexes.length; i++) {
+            indexes[i] = strings.getOrDefault(
+                    carried.get(i).prop() + "\n" + carried.get(i).number(), -1);
+            if (indexes[i] < 0 || draft.at[indexes[i]] != null) {
+                return;
+            }
+        }
+        if (port >= board.ports.length || stream >= board.cable.load.length) {
+            return;
+        }
+        for (int i = 1; i < indexes.length; i++) {
+            if (site.jumper(indexes[i - 1], indexes[i]) == null) {
+                return;
+            }
+        }
+        Chain chain = Chain.of(site, board.spot, board.model, indexes);
+        if (chain != null
+                && site.sockets.hears(board.model, port, stream)
+                && draft.loads.takes(board.cable, stream, board.model, null, chain)
+                && draft.powerTakes(board, chain.amps())) {
+            draft.set(board, port, chain, stream);
+        }
+    }
+
+    private int model(Layout.Hung from) {
+        for (int m = 0; m < site.offers.length; m++) {
+            int model = m;
+            boolean suits = from.ports().stream()
+                    .flatMap(chain -> chain.strings().stream())
+                    .map(string -> strings.get(string.prop() + "\n" + string.number()))
+                    .allMatch(string -> string == null || site.suits(model, string));
+            if (suits && site.model(m).name().equals(from.model().name())) {
+                return m;
+            }
+        }
+        return -1;
+    }
+
+    private int spot(Layout.Hung from) {
+        for (int s = 0; s < site.spots.length; s++) {
+            if (site.spots[s].equals(from.spot())) {
+                return s;
+            }
+        }
+        return -1;
+    }
+}
