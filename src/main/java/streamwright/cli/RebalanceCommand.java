@@ -25,7 +25,7 @@ import streamwright.yard.Yard;
         },
         mixinStandardHelpOptions = true)
 final class RebalanceCommand implements Callable<Integer> {
-    private static final double USUAL_SECONDS = 20;
+    private static final double USUAL_SECONDS = 17;
 
     @Mixin
     private YardSource source;
@@ -62,7 +62,7 @@ final class RebalanceCommand implements Callable<Integer> {
             names = "--time",
             paramLabel = "SECONDS",
             defaultValue = "" + USUAL_SECONDS,
-            description = "How long to look; a proof ends it early. Default: 20.")
+            description = "How long to look; a proof ends it early. Default: 17.")
     private double seconds;
 
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Of all that is random. Default: 1.")

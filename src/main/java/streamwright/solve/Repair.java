@@ -16,6 +16,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import streamwright.layout.Assembly;
+import streamwright.layout.Layout;
 import streamwright.physics.Ground;
 import streamwright.plan.Board;
 import streamwright.plan.Cable;
@@ -149,6 +150,12 @@ public final class Repair {
         raise(minutes.lead() * forced() + minutes.board() * installed.lost);
         int news = firstNews();
         boolean tiny = site.strings.length <= TINY;
+        if (!tiny && keep.isEmpty()) {
+            Layout patched = new Patch(yard, old, site).layout(ground, effort);
+            if (patched != null) {
+                look(patched);
+            }
+        }
         if (!tiny) {
             TrunkMoves moves = new TrunkMoves(site, installed, RepairModel.jackControllers(site));
             boolean large = site.strings.length > LARGE;
@@ -249,7 +256,7 @@ public final class Repair {
     }
 
     private Repaired ended(int news, boolean impossible, long begin) {
-        if (best != null) {
+        if (best != null && bestFrozen.length == frozen.length) {
             cheapen(news);
         }
         double seconds = (System.nanoTime() - begin) / 1e9;
@@ -376,7 +383,7 @@ public final class Repair {
                 continue;
             }
             double before = bestWork;
-            Look look = look(found);
+            Look look = look(found.layout());
             if (bestWork < before) {
                 bestShown = shown;
                 bestScope = scope;
@@ -414,7 +421,7 @@ public final class Repair {
             if (cuts.forbid(found)) {
                 continue;
             }
-            Look look = look(found);
+            Look look = look(found.layout());
             boolean done = look.work <= bestWork + 1e-9 && status == CpSolverStatus.OPTIMAL;
             if (done) {
                 return;
@@ -455,8 +462,8 @@ public final class Repair {
      */
     private record Look(double work, double least) {}
 
-    private Look look(RepairFound found) {
-        Plan fresh = Assembly.plan(yard, ground, found.layout());
+    private Look look(Layout layout) {
+        Plan fresh = Assembly.plan(yard, ground, layout);
         boolean channels = keep.contains(Keep.CHANNELS);
         Numbering.Numbered numbered = Numbering.of(yard, fresh, old, channels);
         if (numbered == null) {

@@ -14,8 +14,8 @@ final class Shelf {
     /** Where a thing was is none of the line's places. */
     static final long NOWHERE = Long.MIN_VALUE;
 
-    private static final int SETS_MOST = 3_000;
-    private static final int STEPS_MOST = 20_000;
+    private static final int SETS_MOST = 400;
+    private static final int STEPS_MOST = 3_000;
 
     /**
      * @param length at least 1
