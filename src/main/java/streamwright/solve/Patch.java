@@ -39,8 +39,7 @@ final class Patch {
         if (draft.complete()) {
             return named(Snapshot.of(draft).layout(site, new Draft(site)));
         }
-        Budget budget =
-                new Budget(effort.secondsLeft() / 4, 0, effort.seed(), effort.workers(), effort.interrupted());
+        Budget budget = new Budget(effort.secondsLeft() / 4, 0, effort.seed(), effort.workers(), effort.interrupted());
         Layout planned = Planner.plan(yard, ground, budget, Outcome.SILENT, List.of(were))
                 .layoutOrNull();
         return planned == null ? null : named(planned);
@@ -63,10 +62,8 @@ final class Patch {
                 }
                 taken.add(name);
                 Integer id = was == null ? null : was.boardId();
-                boolean fits = id != null
-                        && id >= Ids.least(hung.model())
-                        && id <= Ids.most(hung.model())
-                        && ids.add(id);
+                boolean fits =
+                        id != null && id >= Ids.least(hung.model()) && id <= Ids.most(hung.model()) && ids.add(id);
                 boards.add(hung.named(name, fits ? id : null));
             }
             runs.add(new Layout.Run(run.controller(), run.jack(), boards));
