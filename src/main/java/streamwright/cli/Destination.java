@@ -5,22 +5,44 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import streamwright.file.PlanFile;
+import streamwright.file.WholeFile;
 import streamwright.plan.Plan;
+import streamwright.report.page.PlanPage;
+import streamwright.yard.Yard;
 
 /**
- * Where a plan goes, and its summary with it.
+ * Where a plan goes, and its summary and page with it.
  *
  * @param file null for stdout
+ * @param page null for none
  */
-record Destination(@Nullable Path file) {
-    /** @throws Wrong if nothing can be written there, since planning for half a minute first would be in vain */
-    static Destination of(@Nullable Path file, Path input) {
-        if (file == null) {
-            return new Destination(null);
+record Destination(@Nullable Path file, @Nullable Path page) {
+    Destination(@Nullable Path file) {
+        this(file, null);
+    }
+
+    /**
+     * Where the plan and its page go; both may be null.
+     *
+     * @throws Wrong if nothing can be written there, since planning for half a minute first would be in vain
+     */
+    static Destination of(@Nullable Path file, @Nullable Path page, Path input) {
+        if (file != null) {
+            check("-o", file, input);
         }
+        if (page != null) {
+            check("--report", page, input);
+        }
+        if (page != null && page.equals(file)) {
+            throw new Wrong("-o and --report name one file; name two.");
+        }
+        return new Destination(file, page);
+    }
+
+    private static void check(String option, Path file, Path input) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || Files.isDirectory(file)) {
-            throw new Wrong(file + " is a folder; name a file, e.g. -o " + file.resolve("plan.json") + ".");
+            throw new Wrong(file + " is a folder; name a file, e.g. " + option + " " + file.resolve("plan.json") + ".");
         }
         if (!Files.isDirectory(folder)) {
             throw new Wrong(
@@ -29,12 +51,11 @@ record Destination(@Nullable Path file) {
         // a terminal or a pipe is written into; a file is replaced, which is the folder's to allow
         boolean replaced = !Files.exists(file) || Files.isRegularFile(file);
         if ((replaced && !Files.isWritable(folder)) || (Files.exists(file) && !Files.isWritable(file))) {
-            throw new Wrong(file + " cannot be written; name another file or folder after -o.");
+            throw new Wrong(file + " cannot be written; name another file or folder after " + option + ".");
         }
         if (same(file, input)) {
-            throw new Wrong("-o " + file + " would replace the yard itself; name another file.");
+            throw new Wrong(option + " " + file + " would replace the yard itself; name another file.");
         }
-        return new Destination(file);
     }
 
     private static boolean same(Path file, Path input) {
@@ -45,19 +66,35 @@ record Destination(@Nullable Path file) {
         }
     }
 
-    /** Writes the plan, and the summary to where results or where remarks go. */
-    void write(Plan plan, String summary, Console console) {
+    /** Writes the plan, its page, and the summary to where results or where remarks go. */
+    void write(Yard yard, Plan plan, String summary, Console console) {
         if (file == null) {
             console.out().print(PlanFile.text(plan));
             console.remark(summary);
-            return;
+        } else {
+            writeTo(file, plan);
+            console.out().println(summary);
+            console.out().println("\nThe plan is in " + file + ".");
         }
+        if (page != null) {
+            writePage(page, PlanPage.of(yard, plan).html());
+            console.remark("The page is in " + page + ".");
+        }
+    }
+
+    private static void writePage(Path page, String html) {
+        try {
+            WholeFile.write(page, html);
+        } catch (IOException e) {
+            throw new Wrong(page + " could not be written (" + e.getMessage() + "); the plan itself is written.");
+        }
+    }
+
+    private static void writeTo(Path file, Plan plan) {
         try {
             PlanFile.write(plan, file);
         } catch (IOException e) {
             throw new Wrong(file + " could not be written (" + e.getMessage() + "); nothing was changed.");
         }
-        console.out().println(summary);
-        console.out().println("\nThe plan is in " + file + ".");
     }
 }

@@ -38,6 +38,8 @@ import picocli.CommandLine.Spec;
             CompareCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
+            SheetsCommand.class,
+            LocateCommand.class,
             LimitsCommand.class,
             ModelsCommand.class,
             SchemaCommand.class,

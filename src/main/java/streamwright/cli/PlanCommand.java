@@ -39,6 +39,12 @@ final class PlanCommand implements Callable<Integer> {
     private @Nullable Path planPath;
 
     @Option(
+            names = "--report",
+            paramLabel = "FILE.html",
+            description = "Also the page with map, lid cards and commissioning list. More of it: sheets.")
+    private @Nullable Path pagePath;
+
+    @Option(
             names = "--time",
             paramLabel = "SECONDS",
             description = "How long to plan; a proof ends it early. Default: 30.")
@@ -69,7 +75,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         check();
-        Destination destination = Destination.of(planPath, source.path());
+        Destination destination = Destination.of(planPath, pagePath, source.path());
         Yard yard = source.read(console);
         return new Planning(Planner::plan, yard, destination, console).run(this::budget);
     }

@@ -13,9 +13,14 @@ public final class WholeFile {
 
     /** Writes UTF-8 text beside the file and then puts it in its place; an older file of that name is gone only then. */
     public static void write(Path path, String text) throws IOException {
+        write(path, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The same for a file that is no text. */
+    public static void write(Path path, byte[] bytes) throws IOException {
         if (Files.exists(path) && !Files.isRegularFile(path)) {
             // a terminal or a pipe: nothing to keep whole, and no path of its own
-            Files.writeString(path, text);
+            Files.write(path, bytes);
             return;
         }
         // through a link, to what it stands for
@@ -23,7 +28,7 @@ public final class WholeFile {
         long process = ProcessHandle.current().pid();
         Path beside = target.resolveSibling("." + target.getFileName() + "." + process + ".part");
         try {
-            Files.write(beside, text.getBytes(StandardCharsets.UTF_8));
+            Files.write(beside, bytes);
             move(beside, target);
         } finally {
             Files.deleteIfExists(beside);

@@ -21,6 +21,18 @@ public final class Cautions {
 
     private Cautions() {}
 
+    /** What the caution says, without its first word. */
+    public static String sentence() {
+        String line = line();
+        int start = line.indexOf(' ') + 1;
+        return Character.toUpperCase(line.charAt(start)) + line.substring(start + 1);
+    }
+
+    /** The same in one line, for a page or a cell that breaks lines itself. */
+    public static String line() {
+        return POWER.replace('\n', ' ');
+    }
+
     /** Whether figures of this rule are amps or volts. */
     public static boolean needed(Rule rule) {
         return RULES_OF_POWER.contains(rule.label());

@@ -1,0 +1,286 @@
+package streamwright.report.page;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import streamwright.report.Figures;
+import streamwright.report.walk.BoardStop;
+import streamwright.report.walk.CableWalk;
+import streamwright.report.walk.PortStop;
+import streamwright.report.walk.StringStop;
+import streamwright.report.walk.Walk;
+import streamwright.yard.Controller;
+import streamwright.yard.Point;
+import streamwright.yard.Prop;
+import streamwright.yard.Spot;
+
+/** Draws the yard's map. */
+final class Surveying {
+    private static final double LETTERS = 11;
+
+    /** On the screen, between strings that have one feed. */
+    private static final double AWAY = 4.6;
+
+    private final Walk walk;
+    private final Scale scale;
+    private final Route route;
+    private final Clutter clutter = new Clutter();
+    private final Map<Point, Integer> crowd = new HashMap<>();
+    private final List<Chart.Line> trunks = new ArrayList<>();
+    private final List<Chart.Line> wires = new ArrayList<>();
+    private final List<Chart.Mark> marks = new ArrayList<>();
+    private final List<Chart.Text> texts = new ArrayList<>();
+
+    private Surveying(Walk walk) {
+        this.walk = walk;
+        scale = Scale.of(walk);
+        route = new Route(walk.ground(), walk.yard().obstacles());
+    }
+
+    static Chart of(Walk walk) {
+        return new Surveying(walk).chart();
+    }
+
+    private Chart chart() {
+        spots();
+        walk.cables().forEach(this::trunk);
+        walk.cables().forEach(this::strings);
+        walk.boards().forEach(this::others);
+        boards();
+        walk.yard().controllers().forEach(this::controller);
+        names();
+        double length = bar();
+        return new Chart(
+                scale.width,
+                scale.height,
+                walk.yard().obstacles().stream()
+                        .map(each -> new Chart.Area(each.id(), scale.points(each.ring())))
+                        .toList(),
+                trunks,
+                wires,
+                marks,
+                texts,
+                length * scale.factor(),
+                Figures.plain(length) + " " + walk.unit(),
+                List.of());
+    }
+
+    private void spots() {
+        Set<Point> used = new HashSet<>();
+        walk.boards().forEach(stop -> used.add(stop.board().at()));
+        for (Spot spot : walk.yard().spots()) {
+            if (!used.contains(spot.at())) {
+                marks.add(mark("spot", 0, "", "spot " + spot.id() + ", not used", spot.at(), 0, 0, ""));
+            }
+        }
+    }
+
+    private void trunk(CableWalk cable) {
+        Point from = cable.controller().at();
+        for (BoardStop stop : cable.boards()) {
+            Point to = stop.board().at();
+            List<Point> way = route.points(from, to);
+            String title = cable.label() + ", hop " + stop.place() + " of " + stop.of() + ": " + stop.from() + " to "
+                    + stop.id() + ", " + Figures.length(stop.hop()) + " " + walk.unit();
+            trunks.add(new Chart.Line("trunk", cable.number(), scale.points(way), title, List.of(), arrow(way)));
+            from = to;
+        }
+    }
+
+    /** An arrowhead at the middle of the way's longest leg; none where there is no room for one. */
+    private @Nullable String arrow(List<Point> way) {
+        double longest = 14;
+        String arrow = null;
+        for (int i = 1; i < way.size(); i++) {
+            double dx = scale.x(way.get(i)) - scale.x(way.get(i - 1));
+            double dy = scale.y(way.get(i)) - scale.y(way.get(i - 1));
+            if (Math.hypot(dx, dy) > longest) {
+                longest = Math.hypot(dx, dy);
+                arrow = "translate(" + Svg.number(scale.x(way.get(i - 1)) + dx / 2) + " "
+                        + Svg.number(scale.y(way.get(i - 1)) + dy / 2) + ") rotate("
+                        + Svg.number(Math.toDegrees(Math.atan2(dy, dx))) + ")";
+            }
+        }
+        return arrow;
+    }
+
+    private void strings(CableWalk cable) {
+        for (BoardStop board : cable.boards()) {
+            for (PortStop port : board.ports()) {
+                Point from = board.board().at();
+                for (StringStop each : port.strings()) {
+                    wire(cable, port, each, from);
+                    string(cable, each);
+                    from = each.string().tail();
+                }
+            }
+        }
+    }
+
+    private void wire(CableWalk cable, PortStop port, StringStop string, Point from) {
+        List<Point> way = route.points(from, string.string().feed());
+        String kind = string.byLead() ? "lead" : "jumper";
+        String title = (string.byLead() ? port.label() : string.after()) + " to " + string.label() + ", "
+                + Figures.length(string.use().length()) + " " + walk.unit();
+        wires.add(new Chart.Line(
+                kind,
+                cable.number(),
+                scale.points(way),
+                title,
+                beads(way, string.use().nulls()),
+                null));
+    }
+
+    /** Null pixels lie evenly in the wire. */
+    private List<double[]> beads(List<Point> way, int count) {
+        double whole = 0;
+        for (int i = 1; i < way.size(); i++) {
+            whole += flat(way.get(i - 1), way.get(i));
+        }
+        List<double[]> beads = new ArrayList<>();
+        for (int bead = 1; bead <= count && bead <= 20; bead++) {
+            double left = whole * bead / (count + 1);
+            int leg = 1;
+            while (leg < way.size() - 1 && left > flat(way.get(leg - 1), way.get(leg))) {
+                left -= flat(way.get(leg - 1), way.get(leg));
+                leg++;
+            }
+            Point a = way.get(leg - 1);
+            Point b = way.get(leg);
+            double share = whole > 0 ? left / flat(a, b) : 0;
+            beads.add(new double[] {
+                scale.x(a) + share * (scale.x(b) - scale.x(a)), scale.y(a) + share * (scale.y(b) - scale.y(a))
+            });
+        }
+        return beads;
+    }
+
+    private static double flat(Point a, Point b) {
+        return Math.hypot(b.x() - a.x(), b.y() - a.y());
+    }
+
+    private void string(CableWalk cable, StringStop string) {
+        Point feed =
+                new Point(string.string().feed().x(), string.string().feed().y());
+        Point tail = string.string().tail();
+        // strings with one feed stand around it like seeds in a sunflower, so that each can be pointed at
+        int n = crowd.merge(feed, 1, Integer::sum) - 1;
+        double away = AWAY * Math.sqrt(n);
+        double turn = Math.toRadians(137.508 * n);
+        boolean point = feed.x() == tail.x() && feed.y() == tail.y();
+        marks.add(new Chart.Mark(
+                "string",
+                cable.number(),
+                Names.id(string),
+                Names.address(string),
+                scale.x(feed),
+                scale.y(feed),
+                Scale.round(away * Math.cos(turn)),
+                Scale.round(away * Math.sin(turn)),
+                point ? "" : scale.points(List.of(feed, tail)),
+                ""));
+        if (n == 0) {
+            clutter.keepFree(new Clutter.Wish(scale.x(feed), scale.y(feed), -4, 4, 8, 8));
+        }
+    }
+
+    private void others(BoardStop board) {
+        for (Prop prop : walk.yard().props()) {
+            Point at = prop.at();
+            boolean here =
+                    board.board().panels().stream().anyMatch(each -> each.prop().equals(prop.id()))
+                            || (board.board().outputs() != null
+                                    && board.board().outputs().lines().stream()
+                                            .anyMatch(each -> each.prop().equals(prop.id())));
+            if (at != null && here) {
+                String kind = prop.panel() != null ? "panel" : "output";
+                marks.add(mark(
+                        kind, 0, Names.id(board), prop.id() + ", " + kind + " of board " + board.id(), at, 0, 0, ""));
+            }
+        }
+    }
+
+    /** Flags on a staff, so that what has its feed at the same place can still be pointed at. */
+    private void boards() {
+        Map<Point, Integer> stacked = new HashMap<>();
+        for (CableWalk cable : walk.cables()) {
+            for (BoardStop stop : cable.boards()) {
+                Point at = new Point(stop.board().at().x(), stop.board().at().y());
+                double high = AWAY * Math.sqrt(crowd.getOrDefault(at, 0))
+                        + 13
+                        + 15.0 * (stacked.merge(at, 1, Integer::sum) - 1);
+                String name = "board " + stop.id() + ", " + stop.place() + " of " + stop.of() + " on " + stop.cable();
+                marks.add(mark("board", cable.number(), Names.id(stop), name, at, 0, Scale.round(-high), stop.id()));
+                double wide = tagWidth(stop.id());
+                clutter.keepFree(new Clutter.Wish(scale.x(at), scale.y(at), -wide / 2, 8 - high, wide, 15));
+            }
+        }
+    }
+
+    static double tagWidth(String tag) {
+        return Svg.width(tag, LETTERS) + 8;
+    }
+
+    private void controller(Controller controller) {
+        marks.add(mark("controller", 0, "", "controller " + controller.id(), controller.at(), 0, 0, ""));
+        text("controller-name", controller.at(), controller.id(), 12);
+    }
+
+    /** One label a prop, at its first string; where that is its own name's place, strings find themselves by pointing. */
+    private void names() {
+        walk.yard().obstacles().forEach(each -> text("area-name", middle(each.ring()), each.id(), 0));
+        Set<String> named = new HashSet<>();
+        for (StringStop string : walk.strings()) {
+            if (named.add(string.use().prop())) {
+                text("prop-name", string.string().feed(), string.use().prop(), 8);
+            }
+        }
+    }
+
+    private static Point middle(List<Point> ring) {
+        return new Point(
+                ring.stream().mapToDouble(Point::x).average().orElse(0),
+                ring.stream().mapToDouble(Point::y).average().orElse(0));
+    }
+
+    private void text(String kind, Point at, String text, double gap) {
+        double wide = Svg.width(text, LETTERS);
+        double x = scale.x(at);
+        double y = scale.y(at);
+        List<Clutter.Wish> choices = new ArrayList<>();
+        double[][] offsets = gap == 0
+                ? new double[][] {{-wide / 2, 4}}
+                : new double[][] {
+                    {gap, 4},
+                    {-gap - wide, 4},
+                    {-wide / 2, -gap},
+                    {-wide / 2, gap + 9},
+                    {gap, -gap},
+                    {gap, gap + 9},
+                    {-gap - wide, -gap},
+                    {-gap - wide, gap + 9}
+                };
+        for (double[] offset : offsets) {
+            choices.add(new Clutter.Wish(x, y, offset[0], offset[1], wide, LETTERS));
+        }
+        int[] chosen = clutter.place(choices);
+        Clutter.Wish wish = choices.get(chosen[0]);
+        texts.add(new Chart.Text(kind, x, y, Scale.round(wish.dx()), Scale.round(wish.dy()), chosen[1], text));
+    }
+
+    private Chart.Mark mark(
+            String kind, int cable, String target, String name, Point at, double dx, double dy, String tag) {
+        return new Chart.Mark(kind, cable, target, name, scale.x(at), scale.y(at), dx, dy, "", tag);
+    }
+
+    /** A round length that takes about a fifth of the drawing. */
+    private double bar() {
+        double wanted = scale.width / 5 / scale.factor();
+        double power = Math.pow(10, Math.floor(Math.log10(wanted)));
+        return power * (wanted / power >= 5 ? 5 : wanted / power >= 2 ? 2 : 1);
+    }
+}
