@@ -21,7 +21,7 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "check", "explain", "limits", "models", "schema", "completion"})
+    @ValueSource(strings = {"plan", "check", "explain", "sheets", "locate", "limits", "models", "schema", "completion"})
     void everyCommandHelpsWithExamplesBeforeTheOptions(String command) {
         Ran ran = Ran.of(command, "--help");
         assertThat(ran.status()).isZero();
