@@ -39,6 +39,11 @@ record Destination(@Nullable Path file, @Nullable Path page) {
         return new Destination(file, page);
     }
 
+    /** Where a plan without a page goes; {@code file} may be null. */
+    static Destination of(@Nullable Path file, Path input) {
+        return of(file, null, input);
+    }
+
     private static void check(String option, Path file, Path input) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || Files.isDirectory(file)) {
@@ -66,35 +71,32 @@ record Destination(@Nullable Path file, @Nullable Path page) {
         }
     }
 
-    /** Writes the plan, its page, and the summary to where results or where remarks go. */
-    void write(Yard yard, Plan plan, String summary, Console console) {
+    /** Writes the plan, and the summary to where results or where remarks go. */
+    void write(Plan plan, String summary, Console console) {
         if (file == null) {
             console.out().print(PlanFile.text(plan));
             console.remark(summary);
-        } else {
-            writeTo(file, plan);
-            console.out().println(summary);
-            console.out().println("\nThe plan is in " + file + ".");
+            return;
         }
-        if (page != null) {
-            writePage(page, PlanPage.of(yard, plan).html());
-            console.remark("The page is in " + page + ".");
-        }
-    }
-
-    private static void writePage(Path page, String html) {
-        try {
-            WholeFile.write(page, html);
-        } catch (IOException e) {
-            throw new Wrong(page + " could not be written (" + e.getMessage() + "); the plan itself is written.");
-        }
-    }
-
-    private static void writeTo(Path file, Plan plan) {
         try {
             PlanFile.write(plan, file);
         } catch (IOException e) {
             throw new Wrong(file + " could not be written (" + e.getMessage() + "); nothing was changed.");
         }
+        console.out().println(summary);
+        console.out().println("\nThe plan is in " + file + ".");
+    }
+
+    /** Writes the plan's page, if one was asked for. */
+    void writePage(Yard yard, Plan plan, Console console) {
+        if (page == null) {
+            return;
+        }
+        try {
+            WholeFile.write(page, PlanPage.of(yard, plan).html());
+        } catch (IOException e) {
+            throw new Wrong(page + " could not be written (" + e.getMessage() + "); the plan itself is written.");
+        }
+        console.remark("The page is in " + page + ".");
     }
 }

@@ -156,7 +156,8 @@ final class Planning implements Outcome.Progress {
         }
         OptionalDouble hand = Double.isNaN(found.hand()) ? OptionalDouble.empty() : OptionalDouble.of(found.hand());
         plan = plan.withReasons(Reasons.of(yard, ground, plan, this::tooLate));
-        destination.write(yard, plan, Summary.of(yard, plan, hand, anew), console);
+        destination.write(plan, Summary.of(yard, plan, hand, anew), console);
+        destination.writePage(yard, plan, console);
         if (interrupted.getAsBoolean()) {
             console.err().println("Interrupted: the best plan so far has been written whole.");
             return Exit.INTERRUPTED;
