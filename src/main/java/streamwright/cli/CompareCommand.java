@@ -64,11 +64,8 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--report", paramLabel = "FILE", description = "Also writes a page with plots and the table.")
     private @Nullable Path report;
 
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Of all that is random. Default: 1.")
-    private long seed;
-
-    @Option(names = "--workers", paramLabel = "N", description = "Threads. Default: as many as processors.")
-    private @Nullable Integer workers;
+    @Mixin
+    private Threads threads = new Threads();
 
     @Mixin
     private Console console;
@@ -87,9 +84,8 @@ final class CompareCommand implements Callable<Integer> {
         }
         Yard yard = source.read(console);
         List<Comparing.Wish> wishes = wishes(yard);
-        int threads = workers == null ? Runtime.getRuntime().availableProcessors() : workers;
         double time = seconds == null ? USUAL_SECONDS * wishes.size() : seconds;
-        Comparing comparing = new Comparing(yard, wishes, console, time, seed, threads);
+        Comparing comparing = new Comparing(yard, wishes, console, time, threads.seed(), threads.workers());
         return comparing.run(json, csv, report);
     }
 

@@ -84,12 +84,11 @@ final class PlanCommand implements Callable<Integer> {
         if (effort != null) {
             return new Budget(0, effort, seed, workers == null ? WORKERS_FOR_EFFORT : workers, interrupted);
         }
-        int processors = Runtime.getRuntime().availableProcessors();
         return new Budget(
                 seconds == null ? USUAL_SECONDS : seconds,
                 0,
                 seed,
-                workers == null ? processors : workers,
+                workers == null ? Threads.processors() : workers,
                 interrupted);
     }
 
@@ -103,8 +102,6 @@ final class PlanCommand implements Callable<Integer> {
         if (effort != null && effort < 1) {
             throw new Wrong("--effort must be at least 1, e.g. --effort 3.");
         }
-        if (workers != null && !(workers >= 1 && workers <= 256)) {
-            throw new Wrong("--workers must be from 1 to 256, e.g. --workers 2.");
-        }
+        Threads.check(workers);
     }
 }

@@ -65,11 +65,8 @@ final class RebalanceCommand implements Callable<Integer> {
             description = "How long to look; a proof ends it early. Default: 17.")
     private double seconds;
 
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Of all that is random. Default: 1.")
-    private long seed;
-
-    @Option(names = "--workers", paramLabel = "N", description = "Threads. Default: as many as processors.")
-    private @Nullable Integer workers;
+    @Mixin
+    private Threads threads = new Threads();
 
     @Mixin
     private Console console;
@@ -84,8 +81,7 @@ final class RebalanceCommand implements Callable<Integer> {
         keep.forEach(word -> kept.add(keep(word)));
         Yard yard = source.read(console);
         Plan old = Dead.without(Inputs.plan(from, console), dead);
-        int threads = workers == null ? Runtime.getRuntime().availableProcessors() : workers;
-        return new Rebalancing(yard, old, kept, destination, console, seconds, seed, threads).run();
+        return new Rebalancing(yard, old, kept, destination, console, seconds, threads.seed(), threads.workers()).run();
     }
 
     private static Keep keep(String word) {

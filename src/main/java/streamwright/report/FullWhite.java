@@ -44,8 +44,13 @@ public final class FullWhite {
      */
     public record Draw(String board, int port, String place, double show, double white, double fuse) {
         public boolean blows() {
-            return white > fuse + ROUNDING;
+            return FullWhite.blows(white, fuse);
         }
+    }
+
+    /** Whether so many amps blow a fuse. */
+    public static boolean blows(double amps, double fuse) {
+        return amps > fuse + ROUNDING;
     }
 
     /** Every stretch of the plan, board by board; a plan of this yard that the audit finds clean. */

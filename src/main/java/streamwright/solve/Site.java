@@ -98,10 +98,10 @@ final class Site {
     /** {@code limit[c][k]}: pixels that a stream of controller c may carry of kind k. */
     final int[][] limit;
 
-    /** Amps are sums of many products: one that is exactly at its limit must not fall over it by the last bits. */
     /** Lengths come from square roots: one that is exactly at its limit must not fall over it by the last bits. */
     static final double LENGTH_ROUNDING = 1e-9;
 
+    /** Amps are sums of many products: one that is exactly at its limit must not fall over it by the last bits. */
     static final double AMPS_ROUNDING = 1e-9;
 
     private static final int STRETCH_MOST = 1 << 22;

@@ -1,6 +1,7 @@
 package streamwright.report.page;
 
 import streamwright.report.Figures;
+import streamwright.report.FullWhite;
 import streamwright.report.walk.BoardStop;
 import streamwright.report.walk.PortStop;
 import streamwright.report.walk.StringStop;
@@ -53,6 +54,6 @@ final class Names {
 
     /** Whether all channels full would draw more than the port's fuse. */
     static boolean overFuse(PortStop port) {
-        return port.ampsFull() > port.fuse() + 1e-9;
+        return FullWhite.blows(port.ampsFull(), port.fuse());
     }
 }
