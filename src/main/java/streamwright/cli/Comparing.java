@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import streamwright.check.Audit;
 import streamwright.check.Findings;
@@ -24,7 +23,6 @@ import streamwright.report.WhatIfWords;
 import streamwright.solve.Budget;
 import streamwright.solve.Outcome;
 import streamwright.solve.Planner;
-import streamwright.solve.PortNeed;
 import streamwright.yard.BoardCount;
 import streamwright.yard.BoardOffer;
 import streamwright.yard.Yard;
@@ -119,11 +117,6 @@ final class Comparing {
         long begin = System.nanoTime();
         for (int i = 0; i < rows.size() && !interrupt.asked(); i++) {
             Row row = rows.get(i);
-            Optional<Outcome.Obstruction> ports = PortNeed.of(row.yard, ground);
-            if (ports.isPresent()) {
-                row.because = List.of(ports.get());
-                continue;
-            }
             double left = seconds - (System.nanoTime() - begin) / 1e9;
             plan(row, Math.max(0.2, left / (rows.size() - i)));
             console.remark("row %d of %d: %s".formatted(i + 1, rows.size(), brief(row)));

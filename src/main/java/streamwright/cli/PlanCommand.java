@@ -69,6 +69,11 @@ final class PlanCommand implements Callable<Integer> {
             description = "Threads. Default: as many as processors; 2 with --effort.")
     private @Nullable Integer workers;
 
+    @Option(
+            names = "--json",
+            description = "A yard that cannot be laid out is told of as JSON on stdout: arithmetic, clash, ways out.")
+    private boolean json;
+
     @Mixin
     private Console console;
 
@@ -77,7 +82,7 @@ final class PlanCommand implements Callable<Integer> {
         check();
         Destination destination = Destination.of(planPath, pagePath, source.path());
         Yard yard = source.read(console);
-        return new Planning(Planner::plan, yard, destination, console).run(this::budget);
+        return new Planning(Planner::plan, yard, destination, console, json).run(this::budget);
     }
 
     private Budget budget(BooleanSupplier interrupted) {

@@ -1,6 +1,5 @@
 package streamwright.cli;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -13,7 +12,7 @@ import streamwright.physics.Ground;
 import streamwright.physics.GroundPaths;
 import streamwright.plan.Plan;
 import streamwright.reason.Reasons;
-import streamwright.report.Cautions;
+import streamwright.reason.impasse.Impasse;
 import streamwright.solve.Budget;
 import streamwright.solve.Outcome;
 import streamwright.yard.Yard;
@@ -28,6 +27,7 @@ final class Planning implements Outcome.Progress {
     private final Ground ground;
     private final Destination destination;
     private final Console console;
+    private final boolean json;
     private final @Nullable ProgressLine line;
     private final long start = System.nanoTime();
     private BooleanSupplier interrupted = () -> false;
@@ -43,7 +43,9 @@ final class Planning implements Outcome.Progress {
         Outcome plan(Yard yard, Ground ground, Budget budget, Outcome.Progress progress);
     }
 
-    Planning(Engine engine, Yard yard, Destination destination, Console console) {
+    /** @param json whether a yard that cannot be laid out is told of as JSON on stdout, not in words */
+    Planning(Engine engine, Yard yard, Destination destination, Console console, boolean json) {
+        this.json = json;
         this.engine = engine;
         this.yard = yard;
         this.destination = destination;
@@ -128,9 +130,10 @@ final class Planning implements Outcome.Progress {
         closeLine();
         int ended = outcome instanceof Outcome.Found found
                 ? write(found)
-                : outcome instanceof Outcome.Impossible impossible
-                        ? impossible(impossible.because())
-                        : outcome instanceof Outcome.Beyond beyond ? beyond(beyond.what()) : stopped();
+                : noPlan(
+                        outcome instanceof Outcome.Impossible impossible
+                                ? Impasse.of(yard.name(), impossible.because())
+                                : Impasse.unknown(yard.name()));
         console.out().flush();
         status = ended;
         return ended;
@@ -170,27 +173,12 @@ final class Planning implements Outcome.Progress {
         return interrupted.getAsBoolean() || (System.nanoTime() - start) / 1e9 > reasonsUntil;
     }
 
-    private int impossible(List<Outcome.Obstruction> because) {
-        if (because.stream().anyMatch(each -> Cautions.needed(each.rule()))) {
-            console.err().println(Cautions.POWER + "\n");
+    private int noPlan(Impasse impasse) {
+        if (json) {
+            console.out().println(Json.text(impasse));
+        } else {
+            console.err().println(ImpasseText.of(impasse));
         }
-        console.err().println("This yard cannot be laid out:");
-        because.forEach(each -> console.err().println("  " + each.rule().label() + ": " + each.text()));
-        return Exit.BROKEN;
-    }
-
-    private int beyond(List<String> what) {
-        console.err()
-                .println(
-                        "This version plans pixel strings whose channels may be numbered anew. It reads and audits, but");
-        console.err().println("does not yet plan:");
-        what.forEach(each -> console.err().println("  " + each));
-        return Exit.WRONG;
-    }
-
-    private int stopped() {
-        console.err().println("Stopped before any plan was found; that none exists is not proved.");
-        console.err().println("Give it more --time, or loosen a rule of the yard.");
-        return Exit.STOPPED;
+        return impasse.proved() ? Exit.BROKEN : Exit.STOPPED;
     }
 }

@@ -97,6 +97,16 @@ public final class Power {
     }
 
     /**
+     * The least volts of a string's pixels when each has a wire of its own from the board, the first the lead and each
+     * other one an injection's: no set of injections gives every pixel more.
+     *
+     * @param lead from the board to the string's feed, in the yard's units
+     */
+    public double voltsFarthest(double lead, int pixels) {
+        return volts(Math.max(leadOhms(lead), pixels > 1 ? injectionOhms(lead, pixels) : 0));
+    }
+
+    /**
      * The cheapest power for a port; among equally cheap ways one with the fewest injections. Exact.
      *
      * @param wires length of a lead from the board to the feed of each string, where its injection wire runs; other

@@ -35,7 +35,12 @@ public final class Cautions {
 
     /** Whether figures of this rule are amps or volts. */
     public static boolean needed(Rule rule) {
-        return RULES_OF_POWER.contains(rule.label());
+        return needed(rule.label());
+    }
+
+    /** The same of a rule by its name. */
+    public static boolean needed(String rule) {
+        return RULES_OF_POWER.contains(rule);
     }
 
     /** Whether a reason speaks of amps or volts. */
@@ -47,6 +52,6 @@ public final class Cautions {
     }
 
     private static boolean speaksOfPower(@Nullable String rule) {
-        return rule != null && RULES_OF_POWER.contains(rule);
+        return rule != null && needed(rule);
     }
 }

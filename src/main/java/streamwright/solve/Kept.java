@@ -62,7 +62,7 @@ final class Kept {
     }
 
     /** Channels that a string takes. */
-    private long length(int string) {
+    long length(int string) {
         return site.outputs[string] > 0 ? site.outputs[string] : site.pixels[string] * (long) width[site.kind[string]];
     }
 

@@ -23,13 +23,6 @@ public sealed interface Outcome {
         }
     }
 
-    /** The yard asks for what this planner does not lay out, each told with the prop or field that does. */
-    record Beyond(List<String> what) implements Outcome {
-        public Beyond {
-            what = List.copyOf(what);
-        }
-    }
-
     /** Ended before any plan was found, and nothing is proved. */
     record Stopped() implements Outcome {}
 

@@ -22,18 +22,27 @@ final class StreamsAtLeast {
      * @param limit pixels of a stream
      */
     static int of(int[] sizes, int limit) {
-        int[] falling = Arrays.stream(sizes)
-                .filter(size -> size > 0)
-                .map(size -> -size)
-                .sorted()
-                .map(size -> -size)
-                .toArray();
+        int[] falling = falling(sizes);
         int least = l2(falling, limit);
         int enough = firstFit(falling, limit);
         while (least < enough && falling.length <= FEW && impossible(falling, limit, least)) {
             least++;
         }
         return least;
+    }
+
+    /** The bound L2 alone: at most as much, and at once. */
+    static int quickly(int[] sizes, int limit) {
+        return l2(falling(sizes), limit);
+    }
+
+    private static int[] falling(int[] sizes) {
+        return Arrays.stream(sizes)
+                .filter(size -> size > 0)
+                .map(size -> -size)
+                .sorted()
+                .map(size -> -size)
+                .toArray();
     }
 
     private static int l2(int[] sizes, int limit) {

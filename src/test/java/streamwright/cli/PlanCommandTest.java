@@ -10,6 +10,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 class PlanCommandTest {
     private static final String YARD = ShortLane.YARD.toString();
@@ -81,13 +83,19 @@ class PlanCommandTest {
 
     /** No board can hang nearer than 6.4 m of cable from the shed. */
     @Test
-    void noPlanFoundIsNoPlanProvedImpossible() throws IOException {
+    void aYardThatCannotWorkIsToldAsJsonToo() throws IOException {
         Path yard = folder.resolve("yard.yaml");
         Files.writeString(yard, Files.readString(ShortLane.YARD) + "rules: {hopMost: 2}\n");
-        Ran ran = Ran.of("plan", yard.toString(), "--time", "1");
-        assertThat(ran.status()).isEqualTo(3);
-        assertThat(ran.out()).isEmpty();
-        assertThat(ran.err()).contains("Stopped before any plan was found", "not proved", "--time");
+        Ran ran = Ran.of("plan", yard.toString(), "--json", "--quiet");
+        assertThat(ran.status()).isEqualTo(1);
+        assertThat(ran.err()).isEmpty();
+        JsonNode told = JsonMapper.shared().readTree(ran.out());
+        assertThat(told.get("status").asString()).isEqualTo("impossible");
+        JsonNode first = told.get("arithmetic").get(0);
+        assertThat(first.get("rule").asString()).isEqualTo("hop-length");
+        assertThat(first.get("limit").asDouble()).isEqualTo(2);
+        assertThat(first.get("figure").asDouble()).isGreaterThanOrEqualTo(6.4);
+        assertThat(first.get("text").asString()).contains("a hop is at most 2.00 m long");
     }
 
     @Test

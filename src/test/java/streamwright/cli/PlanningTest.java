@@ -41,7 +41,7 @@ class PlanningTest {
 
         @Override
         public Integer call() {
-            return new Planning(engine, yard, new Destination(plan), console)
+            return new Planning(engine, yard, new Destination(plan), console, false)
                     .run(interrupted -> new Budget(1, 0, 1, 1, interrupted));
         }
     }
@@ -117,12 +117,5 @@ class PlanningTest {
                 List.of(new Outcome.Obstruction(Rule.FUSE, "gate", 9, 4, "gate draws 9 of 4 amps"))));
         assertThat(ran.status()).isEqualTo(1);
         assertThat(ran.err()).startsWith("CAUTION: ").contains("cannot be laid out", "fuse: gate draws 9 of 4 amps");
-    }
-
-    @Test
-    void whatIsNotPlannedYetIsNamed() {
-        Ran ran = run((yard, ground, budget, progress) -> new Outcome.Beyond(List.of("flood: mains outputs")));
-        assertThat(ran.status()).isEqualTo(2);
-        assertThat(ran.err()).contains("does not yet plan", "flood: mains outputs");
     }
 }

@@ -1,0 +1,43 @@
+package streamwright.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import streamwright.reason.impasse.Impasse;
+import streamwright.report.Cautions;
+import streamwright.report.Figures;
+
+/** What is told of a yard that cannot be laid out. */
+final class ImpasseText {
+    /** Things told of each rule before the rest is only counted. */
+    private static final int TOLD = 6;
+
+    private ImpasseText() {}
+
+    static String of(Impasse impasse) {
+        List<String> lines = new ArrayList<>();
+        if (impasse.arithmetic().stream().map(Impasse.Figure::rule).anyMatch(Cautions::needed)) {
+            lines.add(Cautions.POWER + "\n");
+        }
+        if (impasse.proved()) {
+            lines.add("This yard cannot be laid out:");
+        } else {
+            lines.add("Stopped before any plan was found; that none exists is not proved.");
+        }
+        Map<String, List<String>> byRule = new LinkedHashMap<>();
+        for (Impasse.Figure each : impasse.arithmetic()) {
+            byRule.computeIfAbsent(each.rule(), rule -> new ArrayList<>()).add(each.text());
+        }
+        byRule.forEach((rule, texts) -> {
+            texts.stream().limit(TOLD).forEach(text -> lines.add("  " + rule + ": " + text));
+            if (texts.size() > TOLD) {
+                lines.add("  " + rule + ": and likewise " + Figures.count(texts.size() - TOLD, "other"));
+            }
+        });
+        if (!impasse.proved()) {
+            lines.add("Give it more --time, or loosen a rule of the yard.");
+        }
+        return String.join("\n", lines);
+    }
+}

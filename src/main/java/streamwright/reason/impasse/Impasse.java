@@ -1,0 +1,53 @@
+package streamwright.reason.impasse;
+
+import java.util.List;
+import streamwright.solve.Outcome;
+
+/**
+ * Why a yard cannot be laid out; as JSON an object of these fields.
+ *
+ * @param status {@code impossible} where it is proved that no plan exists, else {@code unknown}
+ * @param arithmetic conditions that every plan meets and this yard does not, each with its figure and limit
+ */
+public record Impasse(String yard, String status, List<Figure> arithmetic) {
+    private static final String IMPOSSIBLE = "impossible";
+    private static final String UNKNOWN = "unknown";
+
+    public Impasse {
+        arithmetic = List.copyOf(arithmetic);
+    }
+
+    /**
+     * A condition that is not met.
+     *
+     * @param rule its name in the audit
+     * @param about a string as people say it, or {@code yard}
+     * @param figure what is needed
+     * @param limit what there is
+     */
+    public record Figure(String rule, String about, double figure, double limit, String text) {
+        static Figure of(Outcome.Obstruction obstruction) {
+            return new Figure(
+                    obstruction.rule().label(),
+                    obstruction.about(),
+                    obstruction.figure(),
+                    obstruction.limit(),
+                    obstruction.text());
+        }
+    }
+
+    /** Of a yard that arithmetic alone forbids. */
+    public static Impasse of(String yard, List<Outcome.Obstruction> obstructions) {
+        return new Impasse(
+                yard, IMPOSSIBLE, obstructions.stream().map(Figure::of).toList());
+    }
+
+    /** Of a yard for which no plan was found, and none is proved impossible. */
+    public static Impasse unknown(String yard) {
+        return new Impasse(yard, UNKNOWN, List.of());
+    }
+
+    public boolean proved() {
+        return status.equals(IMPOSSIBLE);
+    }
+}
