@@ -24,6 +24,7 @@ import streamwright.plan.Totals;
 import streamwright.report.Cautions;
 import streamwright.report.Figures;
 import streamwright.report.FullWhite;
+import streamwright.report.walk.Walk;
 import streamwright.yard.Point;
 import streamwright.yard.Prop;
 import streamwright.yard.Yard;
@@ -39,7 +40,7 @@ final class Summary {
 
     private Summary(Yard yard, Plan plan) {
         this.plan = plan;
-        draws = FullWhite.of(yard, plan);
+        draws = FullWhite.of(Walk.of(yard, plan));
         brightness = yard.brightness();
         unit = yard.units().symbol();
         for (Prop prop : yard.props()) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import streamwright.plan.Plan;
 import streamwright.report.FullWhite;
+import streamwright.report.walk.Walk;
 import streamwright.yard.Yard;
 
 /** What a test in white draws: 55 mA a pixel, whatever the show's brightness. */
@@ -34,7 +35,7 @@ class FullWhiteTest {
         String file = "models: models\n" + Files.readString(ShortLane.YARD);
         Yard yard = ShortLane.yard(Files.writeString(folder.resolve("yard.yaml"), file));
         Plan plan = ShortLane.plan(yard);
-        List<FullWhite.Draw> draws = FullWhite.of(yard, plan);
+        List<FullWhite.Draw> draws = FullWhite.of(Walk.of(yard, plan));
         FullWhite.Draw gate = draws.get(0);
         assertThat(gate.white()).isCloseTo(5.5, Offset.offset(1e-9));
         assertThat(gate.show()).isCloseTo(2.75, Offset.offset(1e-9));
