@@ -1,0 +1,181 @@
+package streamwright.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.ortools.Loader;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import streamwright.physics.Ground;
+import streamwright.physics.GroundPaths;
+import streamwright.yard.Yard;
+
+/** Cuts beside every plan of tiny yards: no plan breaks one, and each breaks the point that it was found for. */
+class SeparationTest {
+    private static final int YARDS = 80;
+    private static final int PLANS_MOST = 3_000;
+    private static final int POINTS = 40;
+    private static final double ROUNDING = 1e-6;
+
+    @BeforeAll
+    static void load() {
+        Loader.loadNativeLibraries();
+    }
+
+    /** A site with the points of its plans, each once. */
+    private record Planned(long seed, Site site, Items items, List<Weights> plans) {
+        static Planned of(long seed) {
+            Yard yard = AnyYard.of(seed, 2, 4);
+            Ground ground = GroundPaths.of(yard);
+            Site site = new Site(yard, ground);
+            Items items = new Items(site);
+            List<Weights> plans = new ArrayList<>();
+            Set<String> seen = new HashSet<>();
+            EveryPlan.all(yard, ground, plan -> {
+                Weights weights = Weights.of(site, items, plan);
+                if (plans.size() < PLANS_MOST && seen.add(weights.toString())) {
+                    plans.add(weights);
+                }
+            });
+            return new Planned(seed, site, items, plans);
+        }
+
+        void keepAll(List<Row> rows) {
+            for (Row row : rows) {
+                for (Weights plan : plans) {
+                    if (plan.broken(row) > ROUNDING) {
+                        throw new AssertionError("any " + seed + ": a plan breaks a cut by " + plan.broken(row) + ": "
+                                + plan + ", cut " + told(row));
+                    }
+                }
+            }
+        }
+
+        private String told(Row row) {
+            StringBuilder told = new StringBuilder();
+            for (int p = 0; p < site.spots.length; p++) {
+                told.append(" spot ").append(p).append(": used ").append(row.used(p));
+                for (int k = 0; k < items.size; k++) {
+                    told.append(" item ")
+                            .append(row.item(k, p))
+                            .append(" head ")
+                            .append(row.head(k, p));
+                }
+            }
+            return told + " at least " + row.low();
+        }
+
+        Master master() {
+            return new Master(
+                    site, items, new Strands(), Master.Kind.linear(Master.missingPrices(site, items), 1), () -> false);
+        }
+    }
+
+    /** Every cut that can be stated of a set of spots, whether a relaxation would need it or not. */
+    @Test
+    void noPlanBreaksAnyCut() {
+        int yards = 0;
+        for (long seed = 0; seed < YARDS; seed++) {
+            Planned planned = Planned.of(seed);
+            planned.keepAll(every(planned.site, planned.items));
+            yards += planned.plans.isEmpty() ? 0 : 1;
+        }
+        assertThat(yards).isGreaterThan(YARDS / 3);
+    }
+
+    private static List<Row> every(Site site, Items items) {
+        List<Row> rows = new ArrayList<>();
+        int controllers = site.controllers.length;
+        for (int mask = 1; mask < 1 << site.spots.length; mask++) {
+            boolean[] inside = bits(mask, site.spots.length);
+            for (int k = 0; k < items.size; k++) {
+                rows.add(Cut.connected(inside, controllers, k, items.count[k]));
+            }
+            for (int p = 0; p < inside.length; p++) {
+                if (inside[p]) {
+                    rows.add(Cut.reached(inside, controllers, p));
+                }
+            }
+            for (int group = 0; group < site.groups; group++) {
+                for (int set = 1; set < 1 << items.size; set++) {
+                    wholeBoards(site, items, inside, bits(set, items.size), group, rows);
+                }
+            }
+        }
+        for (int k = 0; k < items.size; k++) {
+            for (int p = 0; p < site.spots.length; p++) {
+                rows.add(Cut.usedSpot(k, items.count[k], p));
+            }
+        }
+        return rows;
+    }
+
+    private static void wholeBoards(
+            Site site, Items items, boolean[] inside, boolean[] leads, int group, List<Row> rows) {
+        int strings = 0;
+        int ports = 0;
+        for (int m = 0; m < site.offers.length; m++) {
+            ports = Math.max(ports, site.ports(m));
+        }
+        for (int k = 0; k < leads.length; k++) {
+            if (leads[k] && site.group[items.sample[k]] != group) {
+                return;
+            }
+            strings += leads[k] ? items.count[k] : 0;
+        }
+        if (strings % ports != 0) {
+            rows.add(Cut.wholeBoards(inside, leads, strings, site, group));
+        }
+    }
+
+    private static boolean[] bits(int mask, int size) {
+        boolean[] bits = new boolean[size];
+        for (int i = 0; i < size; i++) {
+            bits[i] = (mask >> i & 1) == 1;
+        }
+        return bits;
+    }
+
+    /** Nothing is cut off a plan; what is cut off a point between plans was wrong there, and keeps all plans. */
+    @Test
+    void cutsComeOffInvalidPointsAlone() {
+        SplittableRandom random = new SplittableRandom(1);
+        int found = 0;
+        int streams = 0;
+        for (long seed = 0; seed < YARDS; seed++) {
+            Planned planned = Planned.of(seed);
+            if (planned.plans.isEmpty()) {
+                continue;
+            }
+            Separation separation = new Separation(planned.site, planned.items);
+            Master master = planned.master();
+            for (Weights plan : planned.plans.subList(0, Math.min(POINTS, planned.plans.size()))) {
+                plan.putInto(master);
+                assertThat(separation.broken(master))
+                        .as("any %d: %s", seed, plan)
+                        .isEmpty();
+                assertThat(separation.rounded(master))
+                        .as("any %d: %s", seed, plan)
+                        .isEmpty();
+            }
+            for (int i = 0; i < POINTS; i++) {
+                Weights point = Weights.amid(planned.site, planned.items, planned.plans, random);
+                point.putInto(master);
+                List<Row> rows = new ArrayList<>(separation.broken(master));
+                rows.addAll(separation.rounded(master));
+                for (Row row : rows) {
+                    assertThat(point.broken(row)).as("any %d: %s", seed, point).isGreaterThan(ROUNDING);
+                    streams += row.onlyItem() == Row.ALL ? 1 : 0;
+                }
+                planned.keepAll(rows);
+                found += rows.size();
+            }
+        }
+        assertThat(found).isGreaterThan(500);
+        assertThat(streams).isGreaterThan(20);
+    }
+}
