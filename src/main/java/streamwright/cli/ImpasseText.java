@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import streamwright.reason.impasse.Clash;
 import streamwright.reason.impasse.Impasse;
 import streamwright.report.Cautions;
 import streamwright.report.Figures;
@@ -21,7 +22,7 @@ final class ImpasseText {
             lines.add(Cautions.POWER + "\n");
         }
         if (impasse.proved()) {
-            lines.add("This yard cannot be laid out:");
+            lines.add("This yard cannot be laid out" + (impasse.arithmetic().isEmpty() ? "; that is proved." : ":"));
         } else {
             lines.add("Stopped before any plan was found; that none exists is not proved.");
         }
@@ -35,6 +36,10 @@ final class ImpasseText {
                 lines.add("  " + rule + ": and likewise " + Figures.count(texts.size() - TOLD, "other"));
             }
         });
+        Clash clash = impasse.clash();
+        if (clash != null) {
+            lines.add("What clashes:\n  " + clash.text());
+        }
         if (!impasse.proved()) {
             lines.add("Give it more --time, or loosen a rule of the yard.");
         }

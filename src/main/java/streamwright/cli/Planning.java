@@ -12,6 +12,7 @@ import streamwright.physics.Ground;
 import streamwright.physics.GroundPaths;
 import streamwright.plan.Plan;
 import streamwright.reason.Reasons;
+import streamwright.reason.impasse.Explaining;
 import streamwright.reason.impasse.Impasse;
 import streamwright.solve.Budget;
 import streamwright.solve.Outcome;
@@ -37,6 +38,7 @@ final class Planning implements Outcome.Progress {
     private OptionalDouble anew = OptionalDouble.empty();
     private @Nullable Layout best;
     private @Nullable Integer status;
+    private Impasse known;
 
     /** The planner, or what stands for it. */
     interface Engine {
@@ -51,6 +53,7 @@ final class Planning implements Outcome.Progress {
         this.destination = destination;
         this.console = console;
         ground = GroundPaths.of(yard);
+        known = Impasse.unknown(yard.name());
         line = !console.quiet() && Terminal.showsErrors() ? new ProgressLine(console.err()) : null;
     }
 
@@ -67,7 +70,21 @@ final class Planning implements Outcome.Progress {
             Budget spent = budget.apply(interrupted);
             seed = spent.seed();
             reasonsUntil = spent.effort() > 0 ? Double.POSITIVE_INFINITY : spent.seconds() + REASONS_SECONDS;
-            ended = end(planned(spent));
+            Outcome outcome = new Unplanned(yard, ground, interrupted, new Explaining.Listener() {
+                        @Override
+                        public void begins(String what) {
+                            if (line != null) {
+                                line.show(what);
+                            }
+                        }
+
+                        @Override
+                        public void known(Impasse impasse) {
+                            know(impasse);
+                        }
+                    })
+                    .planned(spent, this::planned, () -> best() != null);
+            ended = end(outcome);
             return ended;
         } finally {
             closeLine();
@@ -128,12 +145,7 @@ final class Planning implements Outcome.Progress {
             return status;
         }
         closeLine();
-        int ended = outcome instanceof Outcome.Found found
-                ? write(found)
-                : noPlan(
-                        outcome instanceof Outcome.Impossible impossible
-                                ? Impasse.of(yard.name(), impossible.because())
-                                : Impasse.unknown(yard.name()));
+        int ended = outcome instanceof Outcome.Found found ? write(found) : noPlan();
         console.out().flush();
         status = ended;
         return ended;
@@ -173,12 +185,18 @@ final class Planning implements Outcome.Progress {
         return interrupted.getAsBoolean() || (System.nanoTime() - start) / 1e9 > reasonsUntil;
     }
 
-    private int noPlan(Impasse impasse) {
+    private synchronized void know(Impasse impasse) {
+        known = impasse;
+    }
+
+    /** Tells what is known of a yard without a plan. */
+    private int noPlan() {
+        Impasse impasse = known;
         if (json) {
             console.out().println(Json.text(impasse));
         } else {
             console.err().println(ImpasseText.of(impasse));
         }
-        return impasse.proved() ? Exit.BROKEN : Exit.STOPPED;
+        return impasse.proved() ? Exit.BROKEN : interrupted.getAsBoolean() ? Exit.INTERRUPTED : Exit.STOPPED;
     }
 }

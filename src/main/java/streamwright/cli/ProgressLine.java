@@ -13,6 +13,7 @@ final class ProgressLine implements AutoCloseable {
     private final long start = System.nanoTime();
     private double cost = Double.POSITIVE_INFINITY;
     private double bound;
+    private String doing = "";
 
     ProgressLine(PrintWriter terminal) {
         this.terminal = terminal;
@@ -24,6 +25,11 @@ final class ProgressLine implements AutoCloseable {
     synchronized void show(double newCost, double newBound) {
         cost = newCost;
         bound = newBound;
+    }
+
+    /** @param newDoing what is done from now on, instead of planning */
+    synchronized void show(String newDoing) {
+        doing = newDoing;
     }
 
     /** Leaves the line empty for what follows; closing again does nothing. */
@@ -55,7 +61,8 @@ final class ProgressLine implements AutoCloseable {
     }
 
     private synchronized String line() {
-        return text((System.nanoTime() - start) / 1e9, cost, bound);
+        double seconds = (System.nanoTime() - start) / 1e9;
+        return doing.isEmpty() ? text(seconds, cost, bound) : Math.round(seconds) + " s  no plan; " + doing;
     }
 
     private void draw(String text) {

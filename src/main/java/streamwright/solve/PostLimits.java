@@ -4,12 +4,14 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
 import streamwright.solve.PostModel.Head;
 import streamwright.solve.PostModel.Post;
 import streamwright.yard.BoardModel;
+import streamwright.yard.Drives;
 
 /** How many boards there may be, and how much each can take: what {@link PostModel} says of ports, IDs and numbers. */
 final class PostLimits {
@@ -26,6 +28,9 @@ final class PostLimits {
             List<Head> heads = post.heads;
             // every board carries something
             model.cp.addLessOrEqual(post.boards, PostModel.sum(post.begins()));
+            if (!addressed(post)) {
+                fromPixelOne(post);
+            }
             switch (site.model(post.model).drives()) {
                 case PIXELS -> ports(post, heads);
                 case PANEL -> model.cp.addLessOrEqual(PostModel.sum(post.begins()), post.boards);
@@ -89,6 +94,27 @@ final class PostLimits {
         }
         if (free > 0) {
             model.cp.addLessOrEqual(over.addTerm(post.boards, -free), 0);
+        }
+    }
+
+    /** All ports of a board without address begin at pixel 1: on one stream they show the same picture. */
+    private void fromPixelOne(Post post) {
+        for (Head one : post.heads) {
+            for (Head other : post.heads) {
+                if (other.string() >= one.string()
+                        || site.picture[one.string()] == site.picture[other.string()]
+                        || site.sort[one.string()] != Drives.PIXELS) {
+                    continue;
+                }
+                for (int t = 0; t < model.streams(post.cable); t++) {
+                    BoolVar a = model.on(one.string(), post.cable, t);
+                    BoolVar b = model.on(other.string(), post.cable, t);
+                    if (a != null && b != null) {
+                        model.cp.addBoolOr(
+                                new Literal[] {one.is().not(), other.is().not(), a.not(), b.not()});
+                    }
+                }
+            }
         }
     }
 

@@ -3,6 +3,7 @@ package streamwright.solve;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
 import java.util.HashMap;
 import java.util.Map;
 import streamwright.solve.PostModel.Following;
@@ -184,7 +185,7 @@ final class StreamLimits {
                 BoolVar b = model.on(k, cable, stream);
                 boolean pixels = site.sort[i] == Drives.PIXELS && site.sort[k] == Drives.PIXELS;
                 if (a != null && b != null && pixels && site.kind[i] == site.kind[k] && apart(i, k, cable)) {
-                    model.cp.addBoolOr(new com.google.ortools.sat.Literal[] {a.not(), b.not()});
+                    model.cp.addBoolOr(new Literal[] {a.not(), b.not()});
                 }
             }
         }

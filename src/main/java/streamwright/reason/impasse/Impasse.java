@@ -1,15 +1,21 @@
 package streamwright.reason.impasse;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import streamwright.solve.Outcome;
 
 /**
  * Why a yard cannot be laid out; as JSON an object of these fields.
  *
  * @param status {@code impossible} where it is proved that no plan exists, else {@code unknown}
+ * @param clash rules and things that cannot go together; null where nothing is proved
  * @param arithmetic conditions that every plan meets and this yard does not, each with its figure and limit
  */
-public record Impasse(String yard, String status, List<Figure> arithmetic) {
+public record Impasse(
+        String yard,
+        String status,
+        List<Figure> arithmetic,
+        @Nullable Clash clash) {
     private static final String IMPOSSIBLE = "impossible";
     private static final String UNKNOWN = "unknown";
 
@@ -36,15 +42,19 @@ public record Impasse(String yard, String status, List<Figure> arithmetic) {
         }
     }
 
-    /** Of a yard that arithmetic alone forbids. */
-    public static Impasse of(String yard, List<Outcome.Obstruction> obstructions) {
+    /** Of a yard that is proved to have no plan. */
+    static Impasse impossible(String yard, List<Outcome.Obstruction> obstructions) {
         return new Impasse(
-                yard, IMPOSSIBLE, obstructions.stream().map(Figure::of).toList());
+                yard, IMPOSSIBLE, obstructions.stream().map(Figure::of).toList(), null);
     }
 
     /** Of a yard for which no plan was found, and none is proved impossible. */
     public static Impasse unknown(String yard) {
-        return new Impasse(yard, UNKNOWN, List.of());
+        return new Impasse(yard, UNKNOWN, List.of(), null);
+    }
+
+    Impasse with(Clash found) {
+        return new Impasse(yard, IMPOSSIBLE, arithmetic, found);
     }
 
     public boolean proved() {

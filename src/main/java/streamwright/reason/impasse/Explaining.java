@@ -1,0 +1,57 @@
+package streamwright.reason.impasse;
+
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import streamwright.solve.Outcome;
+import streamwright.yard.Yard;
+
+/** Finds out why there is no plan for a yard. */
+public final class Explaining {
+    /** Of the time, for the clash. */
+    private static final double CLASH = 0.7;
+
+    private Explaining() {}
+
+    /** Told how far the explanation is. */
+    public interface Listener {
+        /** Nobody listens. */
+        Listener NONE = new Listener() {
+            @Override
+            public void begins(String what) {
+                // nobody waits
+            }
+
+            @Override
+            public void known(Impasse impasse) {
+                // the end tells all
+            }
+        };
+
+        /** What is looked for from now on. */
+        void begins(String what);
+
+        /** All that is known by now. */
+        void known(Impasse impasse);
+    }
+
+    /**
+     * Explains a yard that is proved to have no plan, as far as the time allows.
+     *
+     * @param obstructions what arithmetic says of it
+     * @param stop asked often; true ends it with what is known by then
+     */
+    public static Impasse ofImpossible(
+            Yard yard,
+            List<Outcome.Obstruction> obstructions,
+            double seconds,
+            BooleanSupplier stop,
+            Listener listener) {
+        Impasse impasse = Impasse.impossible(yard.name(), obstructions);
+        listener.known(impasse);
+        listener.begins("looking for the rules and things that clash");
+        Oracle oracle = new Oracle(System.nanoTime() + (long) (seconds * 1e9), stop);
+        impasse = impasse.with(Clash.of(yard, oracle.share(CLASH)).clash());
+        listener.known(impasse);
+        return impasse;
+    }
+}
