@@ -14,6 +14,9 @@ final class ImpasseText {
     /** Things told of each rule before the rest is only counted. */
     private static final int TOLD = 6;
 
+    private static final String IN_THE_WAY =
+            "What stands in the way, as far as was found: with one of these otherwise there is a plan, at this cost:";
+
     private ImpasseText() {}
 
     static String of(Impasse impasse) {
@@ -38,7 +41,16 @@ final class ImpasseText {
         });
         Clash clash = impasse.clash();
         if (clash != null) {
-            lines.add("What clashes:\n  " + clash.text());
+            lines.add("These cannot all hold:");
+            clash.limits().forEach(limit -> lines.add("  - " + limit));
+            clash.things().forEach(thing -> lines.add("  - " + thing));
+            lines.add("  " + clash.left());
+        }
+        if (!impasse.waysOut().isEmpty()) {
+            lines.add(impasse.proved() ? "What would help, and what the best plan found then costs:" : IN_THE_WAY);
+            impasse.waysOut().stream()
+                    .limit(TOLD + TOLD)
+                    .forEach(way -> lines.add(String.format("  %10s  %s", Figures.money(way.cost()), way.text())));
         }
         if (!impasse.proved()) {
             lines.add("Give it more --time, or loosen a rule of the yard.");

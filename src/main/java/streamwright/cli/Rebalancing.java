@@ -15,6 +15,8 @@ import streamwright.plan.Change;
 import streamwright.plan.Plan;
 import streamwright.plan.change.Difference;
 import streamwright.reason.Reasons;
+import streamwright.reason.impasse.Explaining;
+import streamwright.reason.impasse.Impasse;
 import streamwright.report.Cautions;
 import streamwright.report.Figures;
 import streamwright.solve.Budget;
@@ -32,6 +34,12 @@ final class Rebalancing {
     private static final double REASONS_SECONDS = 2;
 
     private static final double REMEDY_SHARE = 0.08;
+
+    /** What the explanation of a yard without a plan may take of the time, beyond it, and in all. */
+    private static final double EXPLAINING_SHARE = 0.25;
+
+    private static final double EXPLAINING_BEYOND = 3.5;
+    private static final double EXPLAINING_MOST = 20;
 
     private final Yard yard;
     private final Plan old;
@@ -97,10 +105,11 @@ final class Rebalancing {
             return clash();
         }
         if (repaired instanceof Repaired.Impossible impossible) {
-            console.err().println("No repair exists: this yard cannot be laid out.");
-            impossible
-                    .because()
-                    .forEach(each -> console.err().println("  " + each.rule().label() + ": " + each.text()));
+            console.err().println("No repair exists.");
+            double time = Math.min(EXPLAINING_MOST, EXPLAINING_SHARE * seconds + EXPLAINING_BEYOND);
+            Impasse impasse = Explaining.ofImpossible(
+                    yard, impossible.because(), time, interrupt::asked, Explaining.Listener.NONE);
+            console.err().println(ImpasseText.of(impasse));
             return Exit.BROKEN;
         }
         console.err().println("Stopped before any repair was found; that none exists is not proved.");

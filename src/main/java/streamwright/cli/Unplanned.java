@@ -23,7 +23,7 @@ final class Unplanned {
     /** An explanation takes this share of the time, and so much beyond it; but not longer than anybody waits. */
     private static final double EXPLAINING = 0.25;
 
-    private static final double SECONDS_BEYOND = 4;
+    private static final double SECONDS_BEYOND = 3.5;
     private static final double SECONDS_MOST = 20;
 
     private final Yard yard;
@@ -62,6 +62,8 @@ final class Unplanned {
         if (outcome instanceof Outcome.Impossible impossible) {
             double time = clock ? Math.min(SECONDS_MOST, EXPLAINING * budget.seconds() + SECONDS_BEYOND) : SECONDS_MOST;
             Explaining.ofImpossible(yard, impossible.because(), time, interrupted, listener);
+        } else if (outcome instanceof Outcome.Stopped && !interrupted.getAsBoolean()) {
+            Explaining.ofUnknown(yard, clock ? SECONDS_BEYOND : SECONDS_MOST, interrupted, listener);
         }
         return outcome;
     }

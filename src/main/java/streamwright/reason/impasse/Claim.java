@@ -10,20 +10,32 @@ import streamwright.yard.Yard;
  *
  * @param words as the yard file has it, e.g. {@code frameRate 50} or {@code prop gable}
  * @param without lets it go
- * @param lever how it could be loosened by degrees, or null
+ * @param way how the user might change it, or null where that is not the user's to change
+ * @param place whether it says where things may be
  */
 record Claim(
-        String words, Consumer<YardDraft> without, @Nullable Lever lever) {
+        String words, Consumer<YardDraft> without, @Nullable Candidate way, boolean place) {
+    /** What can be let go, but not changed. */
     static Claim of(String words, Consumer<YardDraft> without) {
-        return new Claim(words, without, null);
+        return new Claim(words, without, null, false);
     }
 
     /** A figure; without it the yard has the loosest value. */
-    static Claim of(Lever lever) {
+    static Claim of(Lever lever, @Nullable Candidate way) {
         return new Claim(
                 lever.field() + " " + lever.said(lever.from()),
                 draft -> lever.set().accept(draft, lever.loosest()),
-                lever);
+                way,
+                false);
+    }
+
+    Claim ofPlace() {
+        return new Claim(words, without, way, true);
+    }
+
+    /** What the user would do to let it go. */
+    Claim changed(String by) {
+        return new Claim(words, without, Candidate.change(by, without), place);
     }
 
     /** The yard without all of these. */

@@ -33,18 +33,21 @@ public record Clash(List<String> limits, List<String> things, boolean smallest, 
                 open.stream().filter(parts.limits::contains).map(Claim::words).collect(Collectors.toList());
         doubtful.addAll(
                 grouped(yard, open.stream().filter(parts.things::contains).toList()));
+        Clash clash = new Clash(limits, things, doubtful.isEmpty(), doubtful, "");
         String all = Stream.concat(limits.stream(), things.stream()).collect(Collectors.joining("; "));
-        boolean one = limits.size() + things.size() == 1;
-        String text = one ? "This alone forbids every plan: " + all + "." : "These cannot all hold: " + all + ".";
-        if (doubtful.isEmpty()) {
-            text += one
-                    ? " Without it there is a plan for the rest of them."
-                    : " Leave out any one of them, and there is a plan for the others.";
-        } else {
-            text += " Whether there is a plan without one of these could not be told in the time: "
-                    + String.join("; ", doubtful) + ".";
+        return new Clash(
+                limits, things, clash.smallest, doubtful, "These cannot all hold: " + all + ". " + clash.left());
+    }
+
+    /** What is known of a yard with one of them left out. */
+    public String left() {
+        if (!smallest) {
+            return "Whether there is a plan without one of these was not found out in the time: "
+                    + String.join("; ", open) + ".";
         }
-        return new Clash(limits, things, doubtful.isEmpty(), doubtful, text);
+        return limits.size() + things.size() == 1
+                ? "Without it there is a plan for the rest."
+                : "Leave out any one of them, and there is a plan for the others.";
     }
 
     /** Strings by their prop. */
@@ -92,7 +95,7 @@ public record Clash(List<String> limits, List<String> things, boolean smallest, 
         List<Claim> things = new ArrayList<>();
         if (!tooFew) {
             for (Claim prop : shrinking.needed(Things.props(yard))) {
-                List<Claim> strings = Things.strings(yard, prop.words().substring("prop ".length()));
+                List<Claim> strings = Things.strings(yard, Things.propOf(yard, prop));
                 things.addAll(strings.isEmpty() ? List.of(prop) : shrinking.needed(strings));
             }
         }

@@ -1,5 +1,6 @@
 package streamwright.reason.impasse;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import streamwright.solve.Outcome;
@@ -8,7 +9,7 @@ import streamwright.yard.Yard;
 /** Finds out why there is no plan for a yard. */
 public final class Explaining {
     /** Of the time, for the clash. */
-    private static final double CLASH = 0.7;
+    private static final double CLASH = 0.6;
 
     private Explaining() {}
 
@@ -50,7 +51,33 @@ public final class Explaining {
         listener.known(impasse);
         listener.begins("looking for the rules and things that clash");
         Oracle oracle = new Oracle(System.nanoTime() + (long) (seconds * 1e9), stop);
-        impasse = impasse.with(Clash.of(yard, oracle.share(CLASH)).clash());
+        Clash.Found found = Clash.of(yard, oracle.share(CLASH));
+        impasse = impasse.with(found.clash());
+        listener.known(impasse);
+        listener.begins("trying what would help");
+        List<Claim> limits = found.parts().limits();
+        List<Candidate> alone = new ArrayList<>(Candidates.ofLimits(limits));
+        alone.addAll(Candidates.ofProps(
+                yard,
+                found.parts().things().stream()
+                        .map(thing -> Things.propOf(yard, thing))
+                        .distinct()
+                        .toList(),
+                limits.stream().anyMatch(Claim::place)));
+        impasse = impasse.with(new WaysOut(yard, oracle).of(alone, Candidates.ofLimits(Limits.of(yard))));
+        listener.known(impasse);
+        return impasse;
+    }
+
+    /**
+     * Of a yard for which no plan was found, though none is proved impossible, tells what stands in the way: what, were
+     * it otherwise, would let a plan be found.
+     */
+    public static Impasse ofUnknown(Yard yard, double seconds, BooleanSupplier stop, Listener listener) {
+        listener.begins("trying what would help");
+        Oracle oracle = new Oracle(System.nanoTime() + (long) (seconds * 1e9), stop);
+        List<Candidate> limits = Candidates.ofLimits(Limits.of(yard));
+        Impasse impasse = Impasse.unknown(yard.name()).with(new WaysOut(yard, oracle).of(limits, limits));
         listener.known(impasse);
         return impasse;
     }

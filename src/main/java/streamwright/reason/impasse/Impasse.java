@@ -9,18 +9,21 @@ import streamwright.solve.Outcome;
  *
  * @param status {@code impossible} where it is proved that no plan exists, else {@code unknown}
  * @param clash rules and things that cannot go together; null where nothing is proved
+ * @param waysOut changes of the yard with which a plan was found, the cheapest plan first
  * @param arithmetic conditions that every plan meets and this yard does not, each with its figure and limit
  */
 public record Impasse(
         String yard,
         String status,
         List<Figure> arithmetic,
-        @Nullable Clash clash) {
+        @Nullable Clash clash,
+        List<WayOut> waysOut) {
     private static final String IMPOSSIBLE = "impossible";
     private static final String UNKNOWN = "unknown";
 
     public Impasse {
         arithmetic = List.copyOf(arithmetic);
+        waysOut = List.copyOf(waysOut);
     }
 
     /**
@@ -45,16 +48,20 @@ public record Impasse(
     /** Of a yard that is proved to have no plan. */
     static Impasse impossible(String yard, List<Outcome.Obstruction> obstructions) {
         return new Impasse(
-                yard, IMPOSSIBLE, obstructions.stream().map(Figure::of).toList(), null);
+                yard, IMPOSSIBLE, obstructions.stream().map(Figure::of).toList(), null, List.of());
     }
 
     /** Of a yard for which no plan was found, and none is proved impossible. */
     public static Impasse unknown(String yard) {
-        return new Impasse(yard, UNKNOWN, List.of(), null);
+        return new Impasse(yard, UNKNOWN, List.of(), null, List.of());
     }
 
     Impasse with(Clash found) {
-        return new Impasse(yard, IMPOSSIBLE, arithmetic, found);
+        return new Impasse(yard, IMPOSSIBLE, arithmetic, found, waysOut);
+    }
+
+    Impasse with(List<WayOut> found) {
+        return new Impasse(yard, status, arithmetic, clash, found);
     }
 
     public boolean proved() {

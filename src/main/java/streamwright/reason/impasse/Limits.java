@@ -36,13 +36,21 @@ final class Limits {
         limits.following();
         limits.counts();
         limits.places();
-        limits.all.addAll(Hardware.of(yard));
+        limits.all.addAll(BoardLimits.of(yard));
+        limits.all.addAll(ControllerLimits.of(yard));
+        limits.all.addAll(PixelLimits.of(yard));
         return limits.all;
     }
 
     private void figure(Lever lever) {
         if (Math.abs(lever.from() - lever.loosest()) > 1e-9) {
-            all.add(Claim.of(lever));
+            all.add(Claim.of(lever, Candidate.figure(lever)));
+        }
+    }
+
+    private void length(Lever lever) {
+        if (Math.abs(lever.from() - lever.loosest()) > 1e-9) {
+            all.add(Claim.of(lever, Candidate.figure(lever)).ofPlace());
         }
     }
 
@@ -51,7 +59,8 @@ final class Limits {
         figure(new Lever("spare", "", yard.spare(), 0, -0.01, (draft, share) -> draft.spare = share));
         figure(new Lever("brightness", "", yard.brightness(), 0, -0.01, (draft, share) -> draft.brightness = share));
         if (yard.keepChannels()) {
-            all.add(Claim.of("channels: keep", draft -> draft.keepChannels = false));
+            all.add(Claim.of("channels: keep", draft -> draft.keepChannels = false)
+                    .changed("channels: renumber"));
         }
     }
 
@@ -59,7 +68,8 @@ final class Limits {
         boolean shared = yard.props().stream()
                 .anyMatch(prop -> prop.follow() != Follow.ANY && !prop.strings().isEmpty());
         if (shared && yard.strings().size() > 1) {
-            all.add(Claim.of("follow (which strings may share a port)", Limits::followAny));
+            all.add(Claim.of("follow (which strings may share a port)", Limits::followAny)
+                    .changed("follow: any, for every prop"));
         }
     }
 
@@ -83,20 +93,20 @@ final class Limits {
     private void lengths() {
         double far = farthest();
         var rules = yard.rules();
-        figure(new Lever("rules.leadData", unit, rules.leadData(), far, TENTH, (draft, most) -> draft.leadData = most));
-        figure(new Lever(
+        length(new Lever("rules.leadData", unit, rules.leadData(), far, TENTH, (draft, most) -> draft.leadData = most));
+        length(new Lever(
                 "rules.jumperData", unit, rules.jumperData(), far, TENTH, (draft, most) -> draft.jumperData = most));
         double nulls = rules.jumperData() > 0 ? Math.ceil(far / rules.jumperData()) : rules.nullsMost();
-        figure(new Lever(
+        length(new Lever(
                 "rules.nullsMost",
                 "",
                 rules.nullsMost(),
                 Math.max(nulls, rules.nullsMost()),
                 1,
                 (draft, most) -> draft.nullsMost = (int) Math.round(most)));
-        figure(new Lever("rules.hopMost", unit, rules.hopMost(), far, TENTH, (draft, most) -> draft.hopMost = most));
+        length(new Lever("rules.hopMost", unit, rules.hopMost(), far, TENTH, (draft, most) -> draft.hopMost = most));
         double whole = far * Math.max(2, things(yard));
-        figure(new Lever(
+        length(new Lever(
                 "rules.cableMost", unit, rules.cableMost(), whole, TENTH, (draft, most) -> draft.cableMost = most));
     }
 
@@ -190,7 +200,7 @@ final class Limits {
                         "spots: " + id + ", ampsMost",
                         "A",
                         spot.ampsMost(),
-                        Math.max(spot.ampsMost(), Math.ceil(Hardware.draw(yard))),
+                        Math.max(spot.ampsMost(), Math.ceil(PixelLimits.draw(yard))),
                         1,
                         (draft, amps) -> draft.spot(id, was -> new Spot(id, was.at(), was.most(), was.price(), amps))));
             }
@@ -198,16 +208,19 @@ final class Limits {
         List<Spot> more = everywhere(yard);
         if (yard.spotsNamed() && !more.isEmpty()) {
             all.add(Claim.of(
-                    "boards hang at the named spots only",
-                    draft -> draft.spots =
-                            Stream.concat(draft.spots.stream(), more.stream()).toList()));
+                            "boards hang at the named spots only",
+                            draft -> draft.spots = Stream.concat(draft.spots.stream(), more.stream())
+                                    .toList())
+                    .ofPlace());
         }
         yard.obstacles()
                 .forEach(obstacle -> all.add(Claim.of(
-                        "obstacle " + obstacle.id(),
-                        draft -> draft.obstacles = draft.obstacles.stream()
-                                .filter(each -> !each.id().equals(obstacle.id()))
-                                .toList())));
+                                "obstacle " + obstacle.id(),
+                                draft -> draft.obstacles = draft.obstacles.stream()
+                                        .filter(each -> !each.id().equals(obstacle.id()))
+                                        .toList())
+                        .changed("wires may cross obstacle " + obstacle.id())
+                        .ofPlace()));
     }
 
     /** A spot at every feed that has none. */

@@ -32,6 +32,7 @@ final class Oracle {
     private static final double FIRST_LOOK = 0.25;
     private static final double PROOF = 2.5;
     private static final double SECOND_LOOK = 1;
+    private static final double SECONDS_A_STRING = 0.001;
 
     private final long deadline;
     private final BooleanSupplier stop;
@@ -83,6 +84,12 @@ final class Oracle {
         return plan(yard, SECOND_LOOK) != null ? Answer.PLAN : Answer.OPEN;
     }
 
+    /** The first plan found in a short time. */
+    @Nullable
+    Plan plan(Yard yard) {
+        return plan(yard, FIRST_LOOK);
+    }
+
     /** The first plan found. */
     @Nullable
     Plan plan(Yard yard, double seconds) {
@@ -111,7 +118,11 @@ final class Oracle {
             return null;
         }
         Ground ground = ground(yard);
-        Outcome outcome = Planner.plan(yard, ground, new Budget(within(seconds), 0, 1, 2, end), progress);
+        Outcome outcome = Planner.plan(
+                yard,
+                ground,
+                new Budget(within(seconds + yard.strings().size() * SECONDS_A_STRING), 0, 1, 2, end),
+                progress);
         if (!(outcome instanceof Outcome.Found found)) {
             return null;
         }

@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import streamwright.yard.PixelString;
+import streamwright.yard.Point;
 import streamwright.yard.Prop;
 import streamwright.yard.Spot;
 import streamwright.yard.Yard;
 
 /** Props and strings that could be left out. Spots stay where they are, even those that are the feeds of what is gone. */
 final class Things {
+    private static final String PROP = "prop ";
+
     private Things() {}
 
     /** The same yard with each of its places named, so that none is lost with a string. */
@@ -27,8 +30,17 @@ final class Things {
 
     static List<Claim> props(Yard yard) {
         return yard.props().stream()
-                .map(prop -> Claim.of("prop " + prop.id(), draft -> withoutProp(draft, prop.id())))
+                .map(prop -> Claim.of(PROP + prop.id(), draft -> withoutProp(draft, prop.id())))
                 .toList();
+    }
+
+    /** The prop that a thing is, or belongs to. */
+    static String propOf(Yard yard, Claim thing) {
+        return yard.strings().stream()
+                .filter(string -> string.label(true).equals(thing.words()))
+                .map(PixelString::prop)
+                .findFirst()
+                .orElseGet(() -> thing.words().substring(PROP.length()));
     }
 
     /** The strings of a prop, where they can be left out one by one. */
@@ -47,7 +59,7 @@ final class Things {
     }
 
     /** The first copy of what goes becomes the original of the others. */
-    private static void withoutProp(YardDraft draft, String id) {
+    static void withoutProp(YardDraft draft, String id) {
         Prop copy = draft.props.stream()
                 .filter(each -> id.equals(each.copyOf()))
                 .findFirst()
@@ -59,7 +71,7 @@ final class Things {
                 .toList();
     }
 
-    private static void withoutString(YardDraft draft, PixelString string) {
+    static void withoutString(YardDraft draft, PixelString string) {
         draft.props = draft.props.stream()
                 .flatMap(each -> {
                     if (!each.id().equals(string.prop())) {
@@ -71,6 +83,33 @@ final class Things {
                     return left.isEmpty() ? Stream.empty() : Stream.of(with(each, left));
                 })
                 .toList();
+    }
+
+    static Prop moved(Prop prop, double dx, double dy) {
+        Point at = prop.at();
+        return new Prop(
+                prop.id(),
+                prop.pixel(),
+                prop.follow(),
+                prop.tailGiven(),
+                prop.copyOf(),
+                prop.channel(),
+                prop.controller(),
+                prop.strings().stream()
+                        .map(each -> new PixelString(
+                                each.prop(),
+                                each.number(),
+                                each.pixels(),
+                                moved(each.feed(), dx, dy),
+                                moved(each.tail(), dx, dy)))
+                        .toList(),
+                prop.outputs(),
+                prop.panel(),
+                at == null ? null : moved(at, dx, dy));
+    }
+
+    private static Point moved(Point point, double dx, double dy) {
+        return new Point(point.x() + dx, point.y() + dy, point.z());
     }
 
     private static Prop copying(Prop prop, @Nullable String original) {

@@ -1,0 +1,186 @@
+package streamwright.reason.impasse;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static streamwright.reason.impasse.YardText.board;
+import static streamwright.reason.impasse.YardText.narrow;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import streamwright.physics.GroundPaths;
+import streamwright.solve.Budget;
+import streamwright.solve.Obstructions;
+import streamwright.solve.Outcome;
+import streamwright.solve.Planner;
+import streamwright.yard.Yard;
+
+/**
+ * Changes that help, with the figures that follow from the arithmetic of the rules. A hop is 1.1 times its path plus
+ * 2 m, a lead 1.1 times plus 0.3 m.
+ */
+class WaysOutTest {
+    private static final double SECONDS = 60;
+    private static final String DIM = "controllers: [{id: booth, model: source-4, at: [0, 0]}]\nbrightness: 0.01\n";
+
+    @TempDir
+    private Path folder;
+
+    private List<WayOut> ways(String text, String... models) {
+        Yard yard = YardText.read(folder, text, List.of(models));
+        return Explaining.ofImpossible(
+                        yard,
+                        Obstructions.of(yard, GroundPaths.of(yard)),
+                        SECONDS,
+                        () -> false,
+                        Explaining.Listener.NONE)
+                .waysOut();
+    }
+
+    private static List<String> texts(List<WayOut> ways) {
+        return ways.stream().map(WayOut::text).toList();
+    }
+
+    /**
+     * 780 pixels with a tenth spare need room for 867, which take 26.31 ms with the reset: 38 frames a second. Of the
+     * 823 that 40 frames hold, 95 % are 781.
+     */
+    @Test
+    void aStringTooLongForAStream() {
+        List<WayOut> ways = ways(DIM + """
+                props:
+                  - {id: porch, pixel: ws2811, pixels: 10, feed: [5, 0]}
+                  - {id: gable, pixel: ws2811, pixels: 780, feed: [10, 0]}
+                """);
+        assertThat(texts(ways))
+                .containsExactlyInAnyOrder(
+                        "frameRate 38 instead of 40", "spare 0.05 instead of 0.1", "without prop gable");
+        assertThat(ways).isSortedAccordingTo((a, b) -> Double.compare(a.cost(), b.cost()));
+    }
+
+    /** The lead of 16.8 m is to be 6 m long and two times 3 m. Nearer by 4.5 m it is 11.85 m. */
+    @Test
+    void aFeedOutOfReach() {
+        List<WayOut> ways = ways(DIM + """
+                spots: [{id: pole, at: [5, 0]}]
+                props:
+                  - {id: porch, pixel: ws2811, pixels: 10, feed: [5, 0]}
+                  - {id: gable, pixel: ws2811, pixels: 50, feed: [20, 0]}
+                """);
+        assertThat(texts(ways))
+                .containsExactlyInAnyOrder(
+                        "rules.leadData 10.8 m instead of 6; longer leads: gable 16.80 m",
+                        "rules.jumperData 5.4 m instead of 3; longer leads: gable 16.80 m",
+                        "rules.nullsMost 4 instead of 2; longer leads: gable 16.80 m",
+                        "a spot more, at gable (20, 0)",
+                        "prop gable moved towards the nearest spot by 4.5 m",
+                        "without prop gable");
+    }
+
+    @Test
+    void aBoardMoreAndWhere() {
+        List<WayOut> ways = ways(DIM + """
+                boardCount: {most: 2}
+                spots: [{id: porch, at: [10, 0]}, {id: fence, at: [40, 0]}, {id: shed, at: [70, 0]}]
+                rules: {cableMost: 200}
+                props:
+                  - {id: a, pixel: ws2811, pixels: 10, feed: [10, 0]}
+                  - {id: b, pixel: ws2811, pixels: 10, feed: [40, 0]}
+                  - {id: c, pixel: ws2811, pixels: 10, feed: [70, 0]}
+                """);
+        assertThat(texts(ways)).contains("boardCount.most 3 instead of 2; boards at porch, fence, shed");
+        WayOut more = ways.stream()
+                .filter(way -> way.text().startsWith("boardCount"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(more.changes()).containsExactly(new WayOut.Change("boardCount.most", 2.0, 3.0));
+        // a cable of 13, 35 and 35 m at 0.60, three leads of 0.3 m at 1.90, a jack of 12.00 and three boards
+        Yard yard = YardText.read(folder, DIM + """
+                boardCount: {most: 3}
+                spots: [{id: porch, at: [10, 0]}, {id: fence, at: [40, 0]}, {id: shed, at: [70, 0]}]
+                rules: {cableMost: 200}
+                props:
+                  - {id: a, pixel: ws2811, pixels: 10, feed: [10, 0]}
+                  - {id: b, pixel: ws2811, pixels: 10, feed: [40, 0]}
+                  - {id: c, pixel: ws2811, pixels: 10, feed: [70, 0]}
+                """, List.of());
+        Outcome best = Planner.plan(yard, GroundPaths.of(yard), Budget.effort(1), Outcome.SILENT);
+        assertThat(more.cost()).isCloseTo(((Outcome.Found) best).cost(), within(1e-6));
+    }
+
+    @Test
+    void aSecondControllerAndFewerStrings() {
+        List<WayOut> ways = ways("""
+                controllers: [{id: booth, model: narrow, at: [0, 0]}]
+                brightness: 0.01
+                spare: 0
+                props: [{id: tree, pixel: ws2811, strings: {count: 9, pixels: 100, feed: [10, 0]}}]
+                """, narrow());
+        assertThat(texts(ways))
+                .containsExactlyInAnyOrder(
+                        "controllers like booth 2 instead of 1",
+                        // 900 pixels take 27.3 ms
+                        "frameRate 36 instead of 40",
+                        "strings of prop tree 8 instead of 9");
+    }
+
+    @Test
+    void aPondMayBeCrossedOrLeft() {
+        List<WayOut> ways = ways(DIM + """
+                obstacles: [{id: pond, ring: [[20, -5], [40, -5], [40, 5], [20, 5]]}]
+                props:
+                  - {id: porch, pixel: ws2811, pixels: 10, feed: [5, 0]}
+                  - {id: gable, pixel: ws2811, pixels: 50, feed: [30, 0]}
+                """);
+        assertThat(texts(ways))
+                .containsExactlyInAnyOrder(
+                        "wires may cross obstacle pond",
+                        "prop gable moved towards the controller by 10 m",
+                        "without prop gable");
+    }
+
+    @Test
+    void channelsNumberedAnew() {
+        List<WayOut> ways = ways("""
+                controllers: [{id: booth, model: narrow, at: [0, 0]}]
+                channels: keep
+                brightness: 0.01
+                props:
+                  - {id: a, channel: 1, pixel: ws2811, pixels: 10, feed: [10, 0]}
+                  - {id: b, channel: 36, pixel: ws2811, pixels: 10, feed: [11, 0]}
+                """, narrow());
+        assertThat(texts(ways)).contains("channels: renumber");
+    }
+
+    /** Neither change alone does: one string is too long for a stream, another too far from any spot. */
+    @Test
+    void twoChangesTogether() {
+        List<WayOut> ways = ways(DIM + """
+                spare: 0
+                spots: [{id: pole, at: [5, 0]}]
+                boards: [{model: mine}]
+                props:
+                  - {id: gable, pixel: ws2811, pixels: 850, feed: [5, 0], follow: none}
+                  - {id: arch, pixel: ws2811, pixels: 50, feed: [20, 0], follow: none}
+                """, board());
+        assertThat(ways).hasSize(1);
+        assertThat(ways.get(0).changes()).hasSize(2);
+        // 850 pixels take 25.8 ms
+        assertThat(ways.get(0).text()).contains("frameRate 38 instead of 40", ", and ", "arch 16.80 m");
+    }
+
+    /** A larger fuse or supply is nothing to be advised. */
+    @Test
+    void noLargerFuseIsOffered() {
+        List<WayOut> ways = ways("""
+                controllers: [{id: booth, model: source-4, at: [0, 0]}]
+                boards: [{model: mine}]
+                props:
+                  - {id: porch, pixel: ws2811, pixels: 10, feed: [5, 0]}
+                  - {id: gable, pixel: ws2811, pixels: 100, feed: [10, 0]}
+                """, board("ampsMost: 5"));
+        // 5 of 5.5 A
+        assertThat(texts(ways)).containsExactlyInAnyOrder("brightness 0.9 instead of 1", "without prop gable");
+    }
+}
