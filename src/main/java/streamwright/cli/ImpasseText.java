@@ -14,6 +14,9 @@ final class ImpasseText {
     /** Things told of each rule before the rest is only counted. */
     private static final int TOLD = 6;
 
+    /** With more things of which nothing was found out, a clash tells nothing. */
+    private static final int OPEN_MOST = 12;
+
     private static final String IN_THE_WAY =
             "What stands in the way, as far as was found: with one of these otherwise there is a plan, at this cost:";
 
@@ -40,10 +43,16 @@ final class ImpasseText {
             }
         });
         Clash clash = impasse.clash();
-        if (clash != null) {
+        if (clash != null && clash.open().size() > OPEN_MOST) {
+            lines.add("Which of its rules and things clash could not be narrowed down in the time.");
+        } else if (clash != null) {
             lines.add("These cannot all hold:");
             clash.limits().forEach(limit -> lines.add("  - " + limit));
-            clash.things().forEach(thing -> lines.add("  - " + thing));
+            if (clash.things().size() > TOLD) {
+                lines.add("  - all of: " + String.join(", ", clash.things()));
+            } else {
+                clash.things().forEach(thing -> lines.add("  - " + thing));
+            }
             lines.add("  " + clash.left());
         }
         if (!impasse.waysOut().isEmpty()) {

@@ -197,6 +197,6 @@ final class Planning implements Outcome.Progress {
         } else {
             console.err().println(ImpasseText.of(impasse));
         }
-        return impasse.proved() ? Exit.BROKEN : interrupted.getAsBoolean() ? Exit.INTERRUPTED : Exit.STOPPED;
+        return impasse.proved() ? Exit.BROKEN : Exit.STOPPED;
     }
 }

@@ -20,10 +20,9 @@ final class Unplanned {
 
     private static final double PROOF = 0.15;
 
-    /** An explanation takes this share of the time, and so much beyond it; but not longer than anybody waits. */
-    private static final double EXPLAINING = 0.25;
-
+    /** An explanation may take so much longer than the time, but never longer than anybody waits. */
     private static final double SECONDS_BEYOND = 3.5;
+
     private static final double SECONDS_MOST = 20;
 
     private final Yard yard;
@@ -60,7 +59,8 @@ final class Unplanned {
             }
         }
         if (outcome instanceof Outcome.Impossible impossible) {
-            double time = clock ? Math.min(SECONDS_MOST, EXPLAINING * budget.seconds() + SECONDS_BEYOND) : SECONDS_MOST;
+            double left = budget.seconds() - seconds(begin) + SECONDS_BEYOND;
+            double time = clock ? Math.min(SECONDS_MOST, left) : SECONDS_MOST;
             Explaining.ofImpossible(yard, impossible.because(), time, interrupted, listener);
         } else if (outcome instanceof Outcome.Stopped && !interrupted.getAsBoolean()) {
             Explaining.ofUnknown(yard, clock ? SECONDS_BEYOND : SECONDS_MOST, interrupted, listener);

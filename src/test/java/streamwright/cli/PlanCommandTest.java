@@ -78,6 +78,9 @@ class PlanCommandTest {
         assertThat(ran.status()).isEqualTo(1);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains("cannot be laid out", "stream-limit", "lantern", "800", "740");
+        assertThat(ran.err())
+                .contains("These cannot all hold:", "frameRate 40", "prop lantern", "Leave out any one of them")
+                .contains("What would help", "frameRate 37 instead of 40", "without prop lantern");
         assertThat(plan).doesNotExist();
     }
 
@@ -96,6 +99,13 @@ class PlanCommandTest {
         assertThat(first.get("limit").asDouble()).isEqualTo(2);
         assertThat(first.get("figure").asDouble()).isGreaterThanOrEqualTo(6.4);
         assertThat(first.get("text").asString()).contains("a hop is at most 2.00 m long");
+        JsonNode clash = told.get("clash");
+        assertThat(clash.get("smallest").asBoolean()).isTrue();
+        assertThat(clash.get("limits").toString()).contains("rules.hopMost 2 m");
+        assertThat(told.get("waysOut")).isNotEmpty().allSatisfy(way -> {
+            assertThat(way.get("cost").asDouble()).isPositive();
+            assertThat(way.get("changes")).isNotEmpty();
+        });
     }
 
     @Test

@@ -108,7 +108,7 @@ class PlanningTest {
     void anEndWithoutAPlanSaysThatNothingIsProved() {
         Ran ran = run((yard, ground, budget, progress) -> new Outcome.Stopped());
         assertThat(ran.status()).isEqualTo(3);
-        assertThat(ran.err()).contains("not proved");
+        assertThat(ran.err()).contains("not proved", "What stands in the way", "frameRate");
     }
 
     @Test

@@ -2,6 +2,8 @@ package streamwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -49,6 +51,18 @@ class RebalanceCommandTest {
         assertThat(next().work()).isZero();
         Plan same = ((Read.Good<Plan>) PlanFile.read(folder.resolve("plan.json"))).value();
         assertThat(next().boards()).isEqualTo(same.boards());
+    }
+
+    @Test
+    void whatCannotBeMendedIsExplained() throws IOException {
+        Path yard = folder.resolve("yard.yaml");
+        Files.writeString(yard, Files.readString(ShortLane.YARD) + "rules: {hopMost: 2}\n");
+        Ran ran = Ran.of(
+                "rebalance", yard.toString(), "--from", ShortLane.planIn(folder).toString(), "--time", "5");
+        assertThat(ran.status()).isEqualTo(1);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
+                .contains("No repair exists.", "These cannot all hold:", "rules.hopMost 2 m", "What would help");
     }
 
     /** One of two boards with one ID is set anew: a minute, and nothing takes less. */

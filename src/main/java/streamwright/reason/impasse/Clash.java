@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import streamwright.solve.Outcome;
 import streamwright.yard.Yard;
 
 /**
@@ -86,15 +87,16 @@ public record Clash(List<String> limits, List<String> things, boolean smallest, 
      * Finds a smallest clash, as far as the time allows.
      *
      * @param yard without a plan, which is proved
+     * @param obstructions by arithmetic
      */
-    static Found of(Yard yard, Oracle oracle) {
+    static Found of(Yard yard, List<Outcome.Obstruction> obstructions, Oracle oracle) {
         Shrinking shrinking = new Shrinking(oracle, Things.pinned(yard));
-        List<Claim> limits = shrinking.needed(Limits.of(yard));
+        List<Claim> limits = shrinking.needed(Limits.of(yard), Suspects.limits(obstructions));
         // with fewer things fewer boards can be hung: then things are no part of what forbids a plan
         boolean tooFew = limits.stream().anyMatch(claim -> claim.words().startsWith("boardCount.least "));
         List<Claim> things = new ArrayList<>();
         if (!tooFew) {
-            for (Claim prop : shrinking.needed(Things.props(yard))) {
+            for (Claim prop : shrinking.needed(Things.props(yard), Suspects.props(obstructions))) {
                 List<Claim> strings = Things.strings(yard, Things.propOf(yard, prop));
                 things.addAll(strings.isEmpty() ? List.of(prop) : shrinking.needed(strings));
             }

@@ -51,7 +51,7 @@ public final class Explaining {
         listener.known(impasse);
         listener.begins("looking for the rules and things that clash");
         Oracle oracle = new Oracle(System.nanoTime() + (long) (seconds * 1e9), stop);
-        Clash.Found found = Clash.of(yard, oracle.share(CLASH));
+        Clash.Found found = Clash.of(yard, obstructions, oracle.share(CLASH));
         impasse = impasse.with(found.clash());
         listener.known(impasse);
         listener.begins("trying what would help");

@@ -29,10 +29,10 @@ final class Oracle {
         OPEN
     }
 
-    private static final double FIRST_LOOK = 0.25;
+    private static final double FIRST_LOOK = 0.1;
     private static final double PROOF = 2.5;
     private static final double SECOND_LOOK = 1;
-    private static final double SECONDS_A_STRING = 0.001;
+    private static final double SECONDS_A_STRING = 0.003;
 
     private final long deadline;
     private final BooleanSupplier stop;

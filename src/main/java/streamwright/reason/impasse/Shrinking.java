@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import streamwright.yard.Yard;
 
 /**
@@ -24,7 +25,19 @@ final class Shrinking {
         this.yard = yard;
     }
 
-    /** Those of some claims that must stay, in their order. */
+    /**
+     * Those of some claims that must stay, in their order.
+     *
+     * @param suspect whether a claim is likely to stay; the others are tried first, and all at once
+     */
+    List<Claim> needed(List<Claim> claims, Predicate<Claim> suspect) {
+        List<Claim> others = claims.stream().filter(suspect.negate()).toList();
+        List<Claim> stay = new ArrayList<>(others.isEmpty() || goes(others) ? List.of() : needed(others));
+        stay.addAll(needed(claims.stream().filter(suspect).toList()));
+        return claims.stream().filter(stay::contains).toList();
+    }
+
+    /** Those of some claims that must stay, in their order: tried by halves. */
     List<Claim> needed(List<Claim> claims) {
         if (claims.size() <= 1) {
             return one(claims);
@@ -70,14 +83,17 @@ final class Shrinking {
     }
 
     /**
-     * Looks once more at each claim of a clash, now that all others are gone.
+     * Looks once more at those claims of a clash of which nothing was found out, now that all others are gone.
      *
-     * @return those that stay
+     * @return those of the clash that stay
      */
     List<Claim> confirmed(List<Claim> clash) {
+        Set<Claim> again = Set.copyOf(open);
         open.clear();
         List<Claim> stay = new ArrayList<>();
-        clash.forEach(claim -> stay.addAll(one(List.of(claim))));
+        for (Claim claim : clash) {
+            stay.addAll(again.contains(claim) ? one(List.of(claim)) : List.of(claim));
+        }
         return stay;
     }
 

@@ -12,7 +12,7 @@ import streamwright.yard.Yard;
 
 /** Props and strings that could be left out. Spots stay where they are, even those that are the feeds of what is gone. */
 final class Things {
-    private static final String PROP = "prop ";
+    static final String PROP = "prop ";
 
     private Things() {}
 

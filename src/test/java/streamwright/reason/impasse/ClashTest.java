@@ -6,7 +6,6 @@ import static streamwright.reason.impasse.YardText.narrow;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,7 +55,7 @@ class ClashTest {
     }
 
     static List<Planted> planted() {
-        return Stream.of(streams(), lengths(), counts(), hardware(), power(), pairs())
+        return Stream.of(streams(), lengths(), counts(), hardware(), others(), power(), pairs(), obstacles())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -215,6 +214,78 @@ class ClashTest {
                         List.of("prop flood")));
     }
 
+    private static List<Planted> others() {
+        return List.of(
+                new Planted(
+                        "streams that no port hears",
+                        NARROW + MINE + "spare: 0\nprops:\n" + prop("gable", 500, 10) + prop("arch", 500, 12),
+                        List.of(narrow("streams: 4"), board("ports: [1, 1, 1]")),
+                        List.of("frameRate 40", "controller narrow, jacks 1"),
+                        List.of("prop gable", "prop arch")),
+                new Planted(
+                        "two kinds of pixels",
+                        NARROW + "props:\n" + prop("gable", 50, 10)
+                                + prop("arch", 50, 12).replace("ws2811", "ws2816"),
+                        List.of(narrow()),
+                        List.of("controller narrow, jacks 1"),
+                        List.of("prop gable", "prop arch")),
+                new Planted(
+                        "two voltages",
+                        DIM + "boardCount: {most: 1}\nprops:\n" + prop("gable", 50, 10)
+                                + prop("arch", 50, 12).replace("ws2811", "ws2812b"),
+                        List.of(),
+                        List.of("boardCount.most 1"),
+                        List.of("prop gable", "prop arch")),
+                // 510 slots are 170 pixels
+                new Planted(
+                        "universes",
+                        DIM.replace("0]}", "0], firstUniverse: 63999}")
+                                + props(prop("gable", 180, 10)).replace(BYSTANDER, ""),
+                        List.of(),
+                        List.of("controller booth, firstUniverse 63999"),
+                        List.of("prop gable")),
+                new Planted(
+                        "channels kept beyond the last",
+                        DIM + "channels: keep\nprops:\n"
+                                + prop("gable", 60, 10).replace("pixels:", "channel: 65500, pixels:")
+                                + prop("arch", 60, 11).replace("pixels:", "channel: 1, pixels:"),
+                        List.of(),
+                        List.of("channels: keep", "controller source-4, channelMost 65535"),
+                        List.of("prop gable")),
+                new Planted(
+                        "a panel too far",
+                        DIM + "boards: [{model: matrix-64}, {model: quad}]\nspots: [{id: pole, at: [5, 0]}]\nprops:\n"
+                                + BYSTANDER
+                                + "  - {id: wall, pixel: ws2811, panel: {columns: 8, rows: 8}, at: [15, 0]}\n",
+                        List.of(),
+                        List.of("rules.leadData 6 m", "boards hang at the named spots only"),
+                        List.of("prop wall")),
+                new Planted(
+                        "outputs",
+                        DIM + "boards: [{model: mains-sixteen, most: 1}, {model: quad}]\nprops:\n" + BYSTANDER
+                                + "  - {id: floods, outputs: 9, at: [10, 0]}\n  - {id: pumps, outputs: 8, at: [11, 0]}\n",
+                        List.of(),
+                        List.of("boards: mains-sixteen, most 1"),
+                        List.of("prop floods", "prop pumps")));
+    }
+
+    private static List<Planted> obstacles() {
+        String wall = "obstacles: [{id: wall, ring: [[7, -20], [8, -20], [8, 20], [7, 20]]}]\n";
+        return List.of(
+                new Planted(
+                        "a wall before a spot",
+                        DIM + wall + "spots: [{id: pole, at: [5, 0]}]\n" + props(prop("gable", 50, 10)),
+                        List.of(),
+                        with(LEADS, "boards hang at the named spots only", "obstacle wall"),
+                        List.of("prop gable")),
+                new Planted(
+                        "a wall before the cable",
+                        DIM + wall + "rules: {hopMost: 30}\n" + props(prop("gable", 50, 10)),
+                        List.of(),
+                        with(LEADS, "rules.hopMost 30 m", "obstacle wall"),
+                        List.of("prop gable")));
+    }
+
     private static List<String> with(List<String> some, String... more) {
         return Stream.concat(some.stream(), Stream.of(more)).toList();
     }
@@ -285,9 +356,8 @@ class ClashTest {
         Yard yard = YardText.read(folder, planted.yard, planted.models);
         Ground ground = GroundPaths.of(yard);
         assertThat(Impossibility.proved(yard, ground, SECONDS, () -> false)).isTrue();
-        Impasse impasse = Explaining.ofImpossible(
-                yard, Obstructions.of(yard, ground), SECONDS, () -> false, Explaining.Listener.NONE);
-        Clash clash = Objects.requireNonNull(impasse.clash());
+        Oracle oracle = new Oracle(System.nanoTime() + (long) (SECONDS * 1e9), () -> false);
+        Clash clash = Clash.of(yard, Obstructions.of(yard, ground), oracle).clash();
         assertThat(clash.limits()).containsExactlyInAnyOrderElementsOf(planted.limits);
         assertThat(clash.things()).hasSameSizeAs(planted.things);
         planted.things.forEach(thing -> assertThat(clash.things()).anyMatch(found -> found.startsWith(thing)));
