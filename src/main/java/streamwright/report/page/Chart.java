@@ -56,6 +56,7 @@ public record Chart(
      * @param line from feed to tail, empty for a point
      * @param dx and dy on the screen, so that strings with one feed do not hide each other
      * @param tag text inside the mark
+     * @param staff how far down the screen a flag's staff ends, 0 for none
      */
     public record Mark(
             String kind,
@@ -67,7 +68,8 @@ public record Chart(
             double dx,
             double dy,
             String line,
-            String tag) {}
+            String tag,
+            double staff) {}
 
     /** A label that shows from a zoom on. */
     public record Text(String kind, double x, double y, double dx, double dy, int zoom, String text) {}

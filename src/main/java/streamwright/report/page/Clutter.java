@@ -2,8 +2,11 @@ package streamwright.report.page;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Which labels can be read at which zoom: a label shows from the zoom on at which it covers no other that shows already.
@@ -26,16 +29,40 @@ final class Clutter {
                     && y < other.y + other.height
                     && other.y < y + height;
         }
-    }
 
-    /** A label that wants to stand at a place; {@code dx} and {@code dy} are on the screen, text begins there. */
-    record Wish(double x, double y, double dx, double dy, double width, double height) {
-        Box box(int zoom) {
-            return new Box(x * zoom + dx, y * zoom + dy - height, width, height * 1.2);
+        /** Whether some share of the line, from 0 at its begin to 1 at its end, lies between all four sides. */
+        boolean crossedBy(Line line) {
+            double dx = line.x2 - line.x1;
+            double dy = line.y2 - line.y1;
+            double[] along = {-dx, dx, -dy, dy};
+            double[] room = {line.x1 - x, x + width - line.x1, line.y1 - y, y + height - line.y1};
+            double from = 0;
+            double to = 1;
+            for (int side = 0; side < along.length; side++) {
+                if (along[side] == 0 && room[side] < 0) {
+                    return false;
+                }
+                if (along[side] < 0) {
+                    from = Math.max(from, room[side] / along[side]);
+                } else if (along[side] > 0) {
+                    to = Math.min(to, room[side] / along[side]);
+                }
+            }
+            return from <= to;
         }
     }
 
+    /** A box that wants to stand at a place; on the screen its lower left corner is {@code dx} and {@code dy} off. */
+    record Wish(double x, double y, double dx, double dy, double width, double height) {
+        Box box(int zoom) {
+            return new Box(x * zoom + dx, y * zoom + dy - height, width, height);
+        }
+    }
+
+    private record Line(double x1, double y1, double x2, double y2) {}
+
     private final List<Map<Long, List<Box>>> taken = new ArrayList<>();
+    private final Map<Long, Set<Line>> drawn = new HashMap<>();
 
     Clutter() {
         for (int z = 0; z < ZOOMS.length; z++) {
@@ -48,17 +75,58 @@ final class Clutter {
         take(wish, 0);
     }
 
-    /** The first of the wished places at the smallest zoom that has room for one: its index, and that zoom. */
+    /** A straight stretch that labels cover only where there is no better place. */
+    void draw(double x1, double y1, double x2, double y2) {
+        Line line = new Line(x1, y1, x2, y2);
+        int steps = 1 + (int) (Math.hypot(x2 - x1, y2 - y1) / (CELL / 4));
+        for (int i = 0; i <= steps; i++) {
+            long column = (long) Math.floor((x1 + (x2 - x1) * i / steps) / CELL);
+            long row = (long) Math.floor((y1 + (y2 - y1) * i / steps) / CELL);
+            drawn.computeIfAbsent(column * ROW + row, any -> new LinkedHashSet<>())
+                    .add(line);
+        }
+    }
+
+    /** Whether a label can stand there when the whole yard is seen. */
+    boolean open(Wish wish) {
+        return free(wish.box(ZOOMS[0]), taken.get(0));
+    }
+
+    /**
+     * The place that covers the fewest lines, and of those the first, at the smallest zoom that has room for any: its
+     * index, and that zoom.
+     */
     int[] place(List<Wish> choices) {
         for (int z = 0; z < ZOOMS.length; z++) {
-            for (int c = 0; c < choices.size(); c++) {
-                if (free(choices.get(c).box(ZOOMS[z]), taken.get(z))) {
-                    take(choices.get(c), z);
-                    return new int[] {c, ZOOMS[z]};
+            int best = -1;
+            int least = Integer.MAX_VALUE;
+            for (int c = 0; c < choices.size() && least > 0; c++) {
+                Box box = choices.get(c).box(ZOOMS[z]);
+                int crossed = free(box, taken.get(z)) ? crossed(box, ZOOMS[z]) : Integer.MAX_VALUE;
+                if (crossed < least) {
+                    least = crossed;
+                    best = c;
                 }
+            }
+            if (best >= 0) {
+                take(choices.get(best), z);
+                return new int[] {best, ZOOMS[z]};
             }
         }
         return new int[] {0, 2 * ZOOMS[ZOOMS.length - 1]};
+    }
+
+    private int crossed(Box seen, int zoom) {
+        Box box = new Box(seen.x / zoom, seen.y / zoom, seen.width / zoom, seen.height / zoom);
+        Set<Line> met = new HashSet<>();
+        for (long cell : cells(box)) {
+            for (Line line : drawn.getOrDefault(cell, Set.of())) {
+                if (box.crossedBy(line)) {
+                    met.add(line);
+                }
+            }
+        }
+        return met.size();
     }
 
     /** From that zoom on. */

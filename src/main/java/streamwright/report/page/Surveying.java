@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import streamwright.report.Figures;
 import streamwright.report.walk.BoardStop;
@@ -20,7 +21,10 @@ import streamwright.yard.Spot;
 
 /** Draws the yard's map. */
 final class Surveying {
-    private static final double LETTERS = 11;
+    static final double LETTERS = 11;
+
+    /** Of a letter's size: how far some reach below their line. */
+    private static final double BELOW = 0.2;
 
     /** On the screen, between strings that have one feed. */
     private static final double AWAY = 4.6;
@@ -50,8 +54,8 @@ final class Surveying {
         walk.cables().forEach(this::trunk);
         walk.cables().forEach(this::strings);
         walk.boards().forEach(this::others);
-        boards();
         walk.yard().controllers().forEach(this::controller);
+        marks.addAll(new Flags(scale, clutter, place -> AWAY * Math.sqrt(crowd.getOrDefault(place, 0))).of(walk));
         names();
         double length = bar();
         return new Chart(
@@ -86,7 +90,7 @@ final class Surveying {
             List<Point> way = route.points(from, to);
             String title = cable.label() + ", hop " + stop.place() + " of " + stop.of() + ": " + stop.from() + " to "
                     + stop.id() + ", " + Figures.length(stop.hop()) + " " + walk.unit();
-            trunks.add(new Chart.Line("trunk", cable.number(), scale.points(way), title, List.of(), arrow(way)));
+            trunks.add(new Chart.Line("trunk", cable.number(), drawn(way), title, List.of(), arrow(way)));
             from = to;
         }
     }
@@ -127,12 +131,17 @@ final class Surveying {
         String title = (string.byLead() ? port.label() : string.after()) + " to " + string.label() + ", "
                 + Figures.length(string.use().length()) + " " + walk.unit();
         wires.add(new Chart.Line(
-                kind,
-                cable.number(),
-                scale.points(way),
-                title,
-                beads(way, string.use().nulls()),
-                null));
+                kind, cable.number(), drawn(way), title, beads(way, string.use().nulls()), null));
+    }
+
+    /** The way as the drawing has it; labels keep off it where they can. */
+    private String drawn(List<Point> way) {
+        for (int i = 1; i < way.size(); i++) {
+            Point a = way.get(i - 1);
+            Point b = way.get(i);
+            clutter.draw(scale.x(a), scale.y(a), scale.x(b), scale.y(b));
+        }
+        return scale.points(way);
     }
 
     /** Null pixels lie evenly in the wire. */
@@ -181,8 +190,9 @@ final class Surveying {
                 scale.y(feed),
                 Scale.round(away * Math.cos(turn)),
                 Scale.round(away * Math.sin(turn)),
-                point ? "" : scale.points(List.of(feed, tail)),
-                ""));
+                point ? "" : drawn(List.of(feed, tail)),
+                "",
+                0));
         if (n == 0) {
             clutter.keepFree(new Clutter.Wish(scale.x(feed), scale.y(feed), -4, 4, 8, 8));
         }
@@ -204,29 +214,9 @@ final class Surveying {
         }
     }
 
-    /** Flags on a staff, so that what has its feed at the same place can still be pointed at. */
-    private void boards() {
-        Map<Point, Integer> stacked = new HashMap<>();
-        for (CableWalk cable : walk.cables()) {
-            for (BoardStop stop : cable.boards()) {
-                Point at = new Point(stop.board().at().x(), stop.board().at().y());
-                double high = AWAY * Math.sqrt(crowd.getOrDefault(at, 0))
-                        + 13
-                        + 15.0 * (stacked.merge(at, 1, Integer::sum) - 1);
-                String name = "board " + stop.id() + ", " + stop.place() + " of " + stop.of() + " on " + stop.cable();
-                marks.add(mark("board", cable.number(), Names.id(stop), name, at, 0, Scale.round(-high), stop.id()));
-                double wide = tagWidth(stop.id());
-                clutter.keepFree(new Clutter.Wish(scale.x(at), scale.y(at), -wide / 2, 8 - high, wide, 15));
-            }
-        }
-    }
-
-    static double tagWidth(String tag) {
-        return Svg.width(tag, LETTERS) + 8;
-    }
-
     private void controller(Controller controller) {
         marks.add(mark("controller", 0, "", "controller " + controller.id(), controller.at(), 0, 0, ""));
+        clutter.keepFree(new Clutter.Wish(scale.x(controller.at()), scale.y(controller.at()), -9, 9, 18, 18));
         text("controller-name", controller.at(), controller.id(), 12);
     }
 
@@ -251,30 +241,32 @@ final class Surveying {
         double wide = Svg.width(text, LETTERS);
         double x = scale.x(at);
         double y = scale.y(at);
-        List<Clutter.Wish> choices = new ArrayList<>();
-        double[][] offsets = gap == 0
-                ? new double[][] {{-wide / 2, 4}}
-                : new double[][] {
-                    {gap, 4},
-                    {-gap - wide, 4},
-                    {-wide / 2, -gap},
-                    {-wide / 2, gap + 9},
-                    {gap, -gap},
-                    {gap, gap + 9},
-                    {-gap - wide, -gap},
-                    {-gap - wide, gap + 9}
-                };
-        for (double[] offset : offsets) {
-            choices.add(new Clutter.Wish(x, y, offset[0], offset[1], wide, LETTERS));
-        }
+        List<double[]> offsets = gap == 0
+                ? List.of(new double[] {-wide / 2, 4})
+                : Stream.of(new double[][] {
+                            {gap, 4},
+                            {-gap - wide, 4},
+                            {-wide / 2, -gap},
+                            {-wide / 2, gap + 9},
+                            {gap, -gap},
+                            {gap, gap + 9},
+                            {-gap - wide, -gap},
+                            {-gap - wide, gap + 9}
+                        })
+                        .filter(offset -> x + offset[0] >= 0 && x + offset[0] + wide <= scale.width)
+                        .toList();
+        List<Clutter.Wish> choices = offsets.stream()
+                .map(offset ->
+                        new Clutter.Wish(x, y, offset[0], offset[1] + BELOW * LETTERS, wide, (1 + BELOW) * LETTERS))
+                .toList();
         int[] chosen = clutter.place(choices);
-        Clutter.Wish wish = choices.get(chosen[0]);
-        texts.add(new Chart.Text(kind, x, y, Scale.round(wish.dx()), Scale.round(wish.dy()), chosen[1], text));
+        double[] offset = offsets.get(chosen[0]);
+        texts.add(new Chart.Text(kind, x, y, Scale.round(offset[0]), Scale.round(offset[1]), chosen[1], text));
     }
 
     private Chart.Mark mark(
             String kind, int cable, String target, String name, Point at, double dx, double dy, String tag) {
-        return new Chart.Mark(kind, cable, target, name, scale.x(at), scale.y(at), dx, dy, "", tag);
+        return new Chart.Mark(kind, cable, target, name, scale.x(at), scale.y(at), dx, dy, "", tag, 0);
     }
 
     /** A round length that takes about a fifth of the drawing. */

@@ -7,6 +7,12 @@ package streamwright.report.sheet;
  * @param each price of one; NaN where the yard has no price for it
  */
 record Purchase(String kind, String item, double quantity, String unit, double have, double each, String note) {
+    /** Kind of a box and supply at a spot. */
+    static final String PLACE = "place";
+
+    /** Kind of the row that has the sum. */
+    static final String SUM = "sum";
+
     static Purchase priced(String kind, String item, double quantity, String unit, double each, String note) {
         return new Purchase(kind, item, quantity, unit, 0, each, note);
     }

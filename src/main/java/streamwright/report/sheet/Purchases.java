@@ -81,7 +81,7 @@ final class Purchases {
         List<String> used = walk.boards().stream().map(BoardStop::where).toList();
         for (Spot spot : walk.yard().spots()) {
             if (spot.price() > 0 && used.contains(spot.id())) {
-                list.add(Purchase.priced("place", "box and supply at " + spot.id(), 1, "", spot.price(), ""));
+                list.add(Purchase.priced(Purchase.PLACE, "box and supply at " + spot.id(), 1, "", spot.price(), ""));
             }
         }
     }

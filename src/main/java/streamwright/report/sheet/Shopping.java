@@ -29,7 +29,7 @@ final class Shopping {
                     each.note()));
             before = after;
         }
-        rows.add(List.of("sum", "all that has a price", "", "", "", "", "", Cells.figure(cents(before), 2), ""));
+        rows.add(List.of(Purchase.SUM, "all that has a price", "", "", "", "", "", Cells.figure(cents(before), 2), ""));
         return new Sheet("shopping", columns, rows);
     }
 

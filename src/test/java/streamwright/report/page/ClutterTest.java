@@ -1,0 +1,74 @@
+package streamwright.report.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import streamwright.report.Demo;
+import streamwright.report.walk.Walk;
+
+/** Labels and flags of the map do not hide each other, and keep off lines where they can. */
+class ClutterTest {
+    private static Clutter.Wish at(double dx, double dy) {
+        return new Clutter.Wish(100, 100, dx, dy, 40, 12);
+    }
+
+    /** Lines through the first choice, right of the place, then lines that pass it. */
+    @ParameterizedTest
+    @CsvSource({
+        "100, 94, 300, 94, 1",
+        "120, 0, 120, 300, 1",
+        "0, 0, 300, 260, 1",
+        "100, 80, 300, 80, 0",
+        "60, 0, 60, 85, 0",
+        "200, 100, 300, 100, 0"
+    })
+    void aLabelGoesWhereItCrossesNoLine(double x1, double y1, double x2, double y2, int choice) {
+        Clutter clutter = new Clutter();
+        clutter.draw(x1, y1, x2, y2);
+        assertThat(clutter.place(List.of(at(8, 4), at(-48, 4)))).containsExactly(choice, 1);
+    }
+
+    @Test
+    void aLabelCrossesALineRatherThanHide() {
+        Clutter clutter = new Clutter();
+        clutter.draw(0, 94, 300, 94);
+        assertThat(clutter.place(List.of(at(8, 4)))).containsExactly(0, 1);
+        // taken now, and closer by they still meet: both stand beside one point
+        assertThat(clutter.place(List.of(at(8, 4)))).containsExactly(0, 16);
+    }
+
+    private record Seen(String what, double x, double y, double width, double height) {
+        boolean meets(Seen other) {
+            return x < other.x + other.width - 0.2
+                    && other.x < x + width - 0.2
+                    && y < other.y + other.height - 0.2
+                    && other.y < y + height - 0.2;
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"home", "trail"})
+    void everyFlagOfADemoYardIsSeen(String demo) {
+        Walk walk = Demo.walk(demo);
+        List<Seen> seen = new ArrayList<>();
+        for (Chart.Mark mark : Surveying.of(walk).marks()) {
+            if (mark.kind().equals("board")) {
+                double wide = Flags.width(mark.tag());
+                seen.add(new Seen(mark.tag(), mark.x() - wide / 2, mark.y() + mark.dy() - 7.5, wide, 15));
+            } else if (mark.kind().equals("controller")) {
+                seen.add(new Seen(mark.name(), mark.x() - 8, mark.y() - 8, 16, 16));
+            }
+        }
+        assertThat(seen).hasSizeGreaterThan(walk.boards().size());
+        for (Seen one : seen) {
+            assertThat(seen.stream().filter(other -> !other.equals(one) && other.meets(one)))
+                    .as(one.what)
+                    .isEmpty();
+        }
+    }
+}
