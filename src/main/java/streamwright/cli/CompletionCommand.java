@@ -8,11 +8,13 @@ import picocli.CommandLine.Spec;
 
 /** Prints the script that lets a shell complete commands and options. */
 @Command(
-        name = "completion",
+        name = CompletionCommand.NAME,
         description = "Prints a script that completes commands and options in bash and zsh.",
         footer = "  source <(streamwright completion)",
         mixinStandardHelpOptions = true)
 final class CompletionCommand implements Callable<Integer> {
+    static final String NAME = "completion";
+
     @Spec
     private CommandSpec spec;
 

@@ -3,7 +3,9 @@ package streamwright.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -31,8 +33,9 @@ import picocli.CommandLine.Spec;
             "2:the command line or a file is wrong",
             "3:stopped before any plan was found",
             "130:interrupted; the best plan so far has been written",
-        },
-        subcommands = {
+        })
+public final class Main implements Runnable {
+    private static final List<Class<?>> COMMANDS = List.of(
             PlanCommand.class,
             RebalanceCommand.class,
             CompareCommand.class,
@@ -43,9 +46,8 @@ import picocli.CommandLine.Spec;
             LimitsCommand.class,
             ModelsCommand.class,
             SchemaCommand.class,
-            CompletionCommand.class,
-        })
-public final class Main implements Runnable {
+            CompletionCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -61,7 +63,7 @@ public final class Main implements Runnable {
     static int run(PrintWriter out, PrintWriter err, String... args) {
         int status;
         try {
-            status = commandLine().setOut(out).setErr(err).execute(args);
+            status = commandLine(List.of(args)).setOut(out).setErr(err).execute(args);
         } catch (Throwable fault) {
             // the exit status of an uncaught error would say "cannot be laid out"
             status = Complaints.ofFault(fault, err);
@@ -73,8 +75,19 @@ public final class Main implements Runnable {
         return status;
     }
 
-    private static CommandLine commandLine() {
+    /** Commands that the arguments do not name are known by name and description alone: the rest takes long to load. */
+    private static CommandLine commandLine(List<String> args) {
         CommandLine line = new CommandLine(new Main());
+        for (Class<?> each : COMMANDS) {
+            Command told = Objects.requireNonNull(each.getAnnotation(Command.class));
+            if (args.contains(told.name()) || args.contains(CompletionCommand.NAME)) {
+                line.addSubcommand(each);
+            } else {
+                CommandSpec spec = CommandSpec.create().name(told.name());
+                spec.usageMessage().description(told.description());
+                line.addSubcommand(spec);
+            }
+        }
         HelpPage.layOut(line);
         line.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
         // a name may begin with @
