@@ -16,6 +16,9 @@ public final class Impossibility {
     /** Of the time, for the model without the ways of cables: what it forbids needs no more. */
     private static final double SHARE_WITHOUT_TRUNK = 0.5;
 
+    /** With a smaller share of the time left, a further model is not begun. */
+    private static final double SHARE_LEAST = 0.2;
+
     /** A model with more choices than this takes longer to build than anybody waits. */
     private static final long CHOICES_MOST = 150_000;
 
@@ -28,6 +31,7 @@ public final class Impossibility {
      * @param stop asked often; true ends the proof without one
      */
     public static boolean proved(Yard yard, Ground ground, double seconds, BooleanSupplier stop) {
+        long end = System.nanoTime() + (long) (seconds * 1e9);
         Site site = new Site(yard, ground);
         if (!Obstructions.of(site).isEmpty()) {
             return true;
@@ -36,16 +40,19 @@ public final class Impossibility {
             return false;
         }
         Loader.loadNativeLibraries();
-        long begin = System.nanoTime();
-        if (infeasible(new PostModel(site), seconds * SHARE_WITHOUT_TRUNK, stop)) {
+        PostModel posts = new PostModel(site);
+        if (infeasible(posts, Math.min(left(end), seconds * SHARE_WITHOUT_TRUNK), stop)) {
             return true;
         }
-        if (TrunkModel.choices(site) > CHOICES_MOST || stop.getAsBoolean()) {
+        if (TrunkModel.choices(site) > CHOICES_MOST || stop.getAsBoolean() || left(end) < SHARE_LEAST * seconds) {
             return false;
         }
-        PostModel all = new PostModel(site);
-        new TrunkModel(all).add();
-        return infeasible(all, seconds - (System.nanoTime() - begin) / 1e9, stop);
+        new TrunkModel(posts).add();
+        return infeasible(posts, left(end), stop);
+    }
+
+    private static double left(long end) {
+        return (end - System.nanoTime()) / 1e9;
     }
 
     private static boolean infeasible(PostModel model, double seconds, BooleanSupplier stop) {

@@ -7,6 +7,7 @@ import static streamwright.reason.impasse.YardText.narrow;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -362,5 +363,18 @@ class ClashTest {
         assertThat(clash.things()).hasSameSizeAs(planted.things);
         planted.things.forEach(thing -> assertThat(clash.things()).anyMatch(found -> found.startsWith(thing)));
         assertThat(clash.smallest()).as(clash.text()).isTrue();
+    }
+
+    /** No time at all: nothing is let go, and nothing is said to be proved. */
+    @Test
+    void whatIsNotFoundOutInTheTimeIsSaid() {
+        Yard yard = YardText.read(folder, DIM + props(prop("gable", 780, 10)), List.of());
+        Oracle late = new Oracle(System.nanoTime(), () -> false);
+        Clash clash = Clash.of(yard, List.of(), late).clash();
+        assertThat(clash.smallest()).isFalse();
+        assertThat(clash.limits()).contains("frameRate 40", "rules.hopMost 60 m");
+        assertThat(clash.things()).containsExactly("prop bystander", "prop gable");
+        assertThat(clash.open()).containsAll(clash.limits()).containsAll(clash.things());
+        assertThat(clash.text()).contains("was not found out in the time");
     }
 }

@@ -6,6 +6,7 @@ import static streamwright.reason.impasse.YardText.board;
 import static streamwright.reason.impasse.YardText.narrow;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -182,5 +183,44 @@ class WaysOutTest {
                 """, board("ampsMost: 5"));
         // 5 of 5.5 A
         assertThat(texts(ways)).containsExactlyInAnyOrder("brightness 0.9 instead of 1", "without prop gable");
+    }
+
+    /** What is known is told as it comes, and the end tells all of it. */
+    @Test
+    void whatIsKnownIsToldAsItComes() {
+        Yard yard = YardText.read(
+                folder, DIM + "props: [{id: gable, pixel: ws2811, pixels: 780, feed: [10, 0]}]\n", List.of());
+        List<Impasse> known = new ArrayList<>();
+        List<String> begun = new ArrayList<>();
+        Impasse last = Explaining.ofImpossible(
+                yard, Obstructions.of(yard, GroundPaths.of(yard)), SECONDS, () -> false, new Explaining.Listener() {
+                    @Override
+                    public void begins(String what) {
+                        begun.add(what);
+                    }
+
+                    @Override
+                    public void known(Impasse impasse) {
+                        known.add(impasse);
+                    }
+                });
+        assertThat(known).hasSize(3);
+        assertThat(known.get(0).arithmetic()).hasSize(1);
+        assertThat(known.get(0).clash()).isNull();
+        assertThat(known.get(1).clash()).isNotNull();
+        assertThat(known.get(1).waysOut()).isEmpty();
+        assertThat(known.get(2)).isEqualTo(last);
+        assertThat(begun).hasSize(2);
+    }
+
+    /** Nothing is claimed of a yard of which nothing is proved, but what would help is found all the same. */
+    @Test
+    void whatStandsInTheWayWhereNothingIsProved() {
+        Yard yard = YardText.read(
+                folder, DIM + "props: [{id: gable, pixel: ws2811, pixels: 780, feed: [10, 0]}]\n", List.of());
+        Impasse impasse = Explaining.ofUnknown(yard, SECONDS, () -> false, Explaining.Listener.NONE);
+        assertThat(impasse.proved()).isFalse();
+        assertThat(impasse.clash()).isNull();
+        assertThat(texts(impasse.waysOut())).contains("frameRate 38 instead of 40", "spare 0.05 instead of 0.1");
     }
 }
