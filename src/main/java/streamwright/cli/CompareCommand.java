@@ -82,6 +82,9 @@ final class CompareCommand implements Callable<Integer> {
         if (seconds != null && !(seconds > 0 && Double.isFinite(seconds))) {
             throw new Wrong("--time must be above 0 seconds, e.g. --time 60.");
         }
+        if (report != null) {
+            Destination.check("--report", report, source.path());
+        }
         Yard yard = source.read(console);
         List<Comparing.Wish> wishes = wishes(yard);
         double time = seconds == null ? USUAL_SECONDS * wishes.size() : seconds;

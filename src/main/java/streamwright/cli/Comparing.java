@@ -1,7 +1,6 @@
 package streamwright.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +9,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import streamwright.check.Audit;
 import streamwright.check.Findings;
+import streamwright.file.WholeFile;
 import streamwright.layout.Assembly;
 import streamwright.layout.Layout;
 import streamwright.physics.Ground;
@@ -107,6 +107,11 @@ final class Comparing {
             console.out().print(json ? Json.text(told) + "\n" : csv ? WhatIfTable.csv(told) : text(told));
             console.out().flush();
             status = interrupt.asked() ? Exit.INTERRUPTED : Exit.DONE;
+            return status;
+        } catch (Wrong wrong) {
+            // after an interrupt the program ends right below
+            console.err().println(wrong.getMessage());
+            status = Exit.WRONG;
             return status;
         } finally {
             interrupt.end(status);
@@ -262,9 +267,9 @@ final class Comparing {
 
     private static void write(String page, Path file) {
         try {
-            Files.writeString(file, page);
+            WholeFile.write(file, page);
         } catch (IOException e) {
-            throw new Wrong(file + " could not be written (" + e.getMessage() + ").");
+            throw new Wrong(file + " could not be written (" + Refusal.of(e) + "); name another after --report.");
         }
     }
 }

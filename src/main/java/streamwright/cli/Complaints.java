@@ -5,6 +5,7 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import streamwright.solve.SolverMissing;
 
 /** Says what went wrong, what to type instead, and with which exit status the command ends. */
 final class Complaints {
@@ -28,12 +29,29 @@ final class Complaints {
         return ofFault(e, command.getErr());
     }
 
-    /** A fault of the program: whoever reports it needs all of it. */
+    /** What the machine lacks is told with its remedy. A fault of the program: whoever reports it needs all of it. */
     static int ofFault(Throwable fault, PrintWriter err) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof SolverMissing) {
+                err.println(cause.getMessage());
+                return Exit.STOPPED;
+            }
+            if (cause instanceof OutOfMemoryError) {
+                err.println(outOfMemory());
+                return Exit.STOPPED;
+            }
+        }
         err.println("This is a fault of streamwright, not of your files; please report it with what follows.");
         fault.printStackTrace(err);
         err.flush();
         return Exit.STOPPED;
+    }
+
+    private static String outOfMemory() {
+        long most = Runtime.getRuntime().maxMemory() >> 20;
+        long gigabytes = Math.max(2, most / 1024 * 2);
+        return "The memory that Java may use here, " + most + " MB, is not enough. Give it more: java -Xmx" + gigabytes
+                + "g -jar streamwright.jar ...";
     }
 
     private static String message(ParameterException e) {

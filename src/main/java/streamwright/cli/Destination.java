@@ -44,7 +44,8 @@ record Destination(@Nullable Path file, @Nullable Path page) {
         return of(file, null, input);
     }
 
-    private static void check(String option, Path file, Path input) {
+    /** @throws Wrong if no file can be written there, or only over the input */
+    static void check(String option, Path file, Path input) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || Files.isDirectory(file)) {
             throw new Wrong(file + " is a folder; name a file, e.g. " + option + " " + file.resolve("plan.json") + ".");
@@ -53,10 +54,11 @@ record Destination(@Nullable Path file, @Nullable Path page) {
             throw new Wrong(
                     "There is no folder " + folder + " to write " + file.getFileName() + " into; make it first.");
         }
-        // a terminal or a pipe is written into; a file is replaced, which is the folder's to allow
-        boolean replaced = !Files.exists(file) || Files.isRegularFile(file);
-        if ((replaced && !Files.isWritable(folder)) || (Files.exists(file) && !Files.isWritable(file))) {
-            throw new Wrong(file + " cannot be written; name another file or folder after " + option + ".");
+        try {
+            WholeFile.tryOut(file);
+        } catch (IOException e) {
+            throw new Wrong(file + " cannot be written (" + Refusal.of(e) + "); name another file or folder after "
+                    + option + ".");
         }
         if (same(file, input)) {
             throw new Wrong(option + " " + file + " would replace the yard itself; name another file.");
@@ -75,16 +77,32 @@ record Destination(@Nullable Path file, @Nullable Path page) {
     void write(Plan plan, String summary, Console console) {
         if (file == null) {
             console.out().print(PlanFile.text(plan));
+            if (console.out().checkError()) {
+                throw new Wrong("The plan could not be written to stdout.\n" + rescued(plan));
+            }
             console.remark(summary);
             return;
         }
         try {
             PlanFile.write(plan, file);
         } catch (IOException e) {
-            throw new Wrong(file + " could not be written (" + e.getMessage() + "); nothing was changed.");
+            throw new Wrong(file + " could not be written (" + Refusal.of(e) + "); what stood there is as it was.\n"
+                    + rescued(plan));
         }
         console.out().println(summary);
         console.out().println("\nThe plan is in " + file + ".");
+    }
+
+    /** What was searched for so long must not be lost for want of room in one place. */
+    private static String rescued(Plan plan) {
+        try {
+            Path file = Files.createTempFile("plan-", ".json");
+            PlanFile.write(plan, file);
+            return "The plan is in " + file + " instead: make room, then move it to where it belongs.";
+        } catch (IOException e) {
+            return "Nor could it be put into the folder for temporary files (" + Refusal.of(e)
+                    + "): make room, then plan again.";
+        }
     }
 
     /** Writes the plan's page, if one was asked for. */
@@ -95,7 +113,8 @@ record Destination(@Nullable Path file, @Nullable Path page) {
         try {
             WholeFile.write(page, PlanPage.of(yard, plan).html());
         } catch (IOException e) {
-            throw new Wrong(page + " could not be written (" + e.getMessage() + "); the plan itself is written.");
+            throw new Wrong(page + " could not be written (" + Refusal.of(e)
+                    + "). The plan itself is written: name another page with 'streamwright sheets --only page'.");
         }
         console.remark("The page is in " + page + ".");
     }

@@ -110,8 +110,7 @@ final class Planning implements Outcome.Progress {
             }
             closeLine();
             Complaints.ofFault(fault, console.err());
-            console.err()
-                    .println("The best plan from before the fault holds all the same; it is audited like any other.");
+            console.err().println("The best plan from before that holds all the same; it is audited like any other.");
             return before;
         }
     }
@@ -136,7 +135,11 @@ final class Planning implements Outcome.Progress {
     /** The planner does not come back in time after an interrupt: what it told so far is all there is. */
     private synchronized int endWithBest() {
         Outcome.Found found = best();
-        return end(found == null ? new Outcome.Stopped() : found);
+        try {
+            return end(found == null ? new Outcome.Stopped() : found);
+        } catch (RuntimeException | Error fault) {
+            return Complaints.ofFault(fault, console.err());
+        }
     }
 
     /** Ends once: the planner may still come back while its best is being written. */
@@ -157,7 +160,17 @@ final class Planning implements Outcome.Progress {
         }
     }
 
+    /** After an interrupt the program ends as soon as this returns, so it says itself what went wrong. */
     private int write(Outcome.Found found) {
+        try {
+            return audited(found);
+        } catch (Wrong wrong) {
+            console.err().println(wrong.getMessage());
+            return Exit.WRONG;
+        }
+    }
+
+    private int audited(Outcome.Found found) {
         double seconds = (System.nanoTime() - start) / 1e9;
         Plan plan = Assembly.plan(yard, ground, found.layout()).proved(found.bound(), seconds, seed);
         Findings findings = Audit.of(yard, plan);
@@ -170,7 +183,7 @@ final class Planning implements Outcome.Progress {
             return Exit.STOPPED;
         }
         OptionalDouble hand = Double.isNaN(found.hand()) ? OptionalDouble.empty() : OptionalDouble.of(found.hand());
-        plan = plan.withReasons(Reasons.of(yard, ground, plan, this::tooLate));
+        plan = reasoned(plan);
         destination.write(plan, Summary.of(yard, plan, hand, anew), console);
         destination.writePage(yard, plan, console);
         if (interrupted.getAsBoolean()) {
@@ -178,6 +191,17 @@ final class Planning implements Outcome.Progress {
             return Exit.INTERRUPTED;
         }
         return Exit.DONE;
+    }
+
+    /** Nor must a fault in giving reasons. */
+    private Plan reasoned(Plan plan) {
+        try {
+            return plan.withReasons(Reasons.of(yard, ground, plan, this::tooLate));
+        } catch (RuntimeException | Error fault) {
+            Complaints.ofFault(fault, console.err());
+            console.err().println("The plan holds all the same; it is written without its reasons.");
+            return plan;
+        }
     }
 
     /** Whether the reasons left must do without alternatives: the user waits. */

@@ -80,6 +80,11 @@ final class Rebalancing {
             status = repair();
             console.out().flush();
             return status;
+        } catch (Wrong wrong) {
+            // after an interrupt the program ends right below
+            console.err().println(wrong.getMessage());
+            status = Exit.WRONG;
+            return status;
         } finally {
             interrupt.end(status);
         }

@@ -90,7 +90,7 @@ final class SheetsCommand implements Callable<Integer> {
                 WholeFile.write(folder.resolve(file.getKey()), file.getValue());
             }
         } catch (IOException e) {
-            throw new Wrong(folder + " could not be written into (" + e.getMessage() + "); name another after -d.");
+            throw new Wrong(folder + " could not be written into (" + Refusal.of(e) + "); name another after -d.");
         }
     }
 }

@@ -1,6 +1,5 @@
 package streamwright.solve;
 
-import com.google.ortools.Loader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -9,6 +8,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import streamwright.layout.Layout;
@@ -204,7 +204,7 @@ public final class Planner {
     }
 
     private void prove(ExecutorService workers) throws InterruptedException, ExecutionException {
-        Loader.loadNativeLibraries();
+        Natives.load();
         Items items = new Items(site);
         boolean large = site.strings.length > LARGE;
         Bounding proof = large
@@ -219,15 +219,17 @@ public final class Planner {
             return;
         }
         AtomicBoolean needed = new AtomicBoolean();
-        Thread beside = new Thread(() -> searchOn(drafts.size() - 1, needed::get), "streamwright-search");
-        beside.setDaemon(true);
-        beside.start();
+        FutureTask<Void> beside = new FutureTask<>(() -> searchOn(drafts.size() - 1, needed::get), null);
+        Thread thread = new Thread(beside, "streamwright-search");
+        thread.setDaemon(true);
+        thread.start();
         try {
             proof.run(workers, () -> needed.set(true));
         } finally {
             needed.set(true);
-            beside.join();
+            thread.join();
         }
+        beside.get();
         if (!incumbent.proved()) {
             List<Callable<Void>> work = new ArrayList<>();
             for (int w = 0; w < drafts.size(); w++) {

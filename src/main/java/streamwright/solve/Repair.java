@@ -1,6 +1,5 @@
 package streamwright.solve;
 
-import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExprBuilder;
@@ -117,7 +116,7 @@ public final class Repair {
                 Math.max(1, budget.workers()),
                 budget.seed(),
                 budget.interrupted());
-        Loader.loadNativeLibraries();
+        Natives.load();
         return new Repair(yard, ground, old, site, keep, judge, effort).run(begin);
     }
 

@@ -95,6 +95,19 @@ class PlanningTest {
     }
 
     @Test
+    void aSolverThatThrowsInAWorkerCostsNobodyThePlan() {
+        Ran ran = run((yard, ground, budget, progress) -> {
+            progress.found(ShortLane.layout(yard));
+            throw new IllegalStateException(new OutOfMemoryError("made for this test"));
+        });
+        assertThat(ran.status()).isZero();
+        assertThat(ran.err()).contains("is not enough. Give it more", "holds all the same");
+        assertThat(ran.err()).doesNotContain("a fault of streamwright");
+        assertThat(Ran.of("check", ShortLane.YARD.toString(), plan().toString()).status())
+                .isZero();
+    }
+
+    @Test
     void aFaultWithoutAPlanIsAFault() {
         Ran ran = run((yard, ground, budget, progress) -> {
             throw new IllegalStateException("made for this test");
