@@ -40,8 +40,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Yard yard = source.read(console);
-        Plan plan = Inputs.plan(planPath, console);
+        YardAndPlan read = YardAndPlan.read(source, planPath, console);
+        Yard yard = read.yard();
+        Plan plan = read.plan();
         Findings findings = Audit.of(yard, plan);
         if (json) {
             console.out().println(Json.text(Report.of(findings)));

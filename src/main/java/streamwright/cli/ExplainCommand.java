@@ -60,8 +60,9 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Yard yard = source.read(console);
-        Plan plan = Inputs.plan(planPath, console);
+        YardAndPlan read = YardAndPlan.read(source, planPath, console);
+        Yard yard = read.yard();
+        Plan plan = read.plan();
         if (from != null) {
             return difference(yard, Inputs.plan(from, console), plan);
         }

@@ -28,7 +28,8 @@ final class Inputs {
         return good(PlanFile.read(path), console);
     }
 
-    private static <T> T good(Read<T> read, Console console) {
+    /** What was read, with its warnings told; all that is wrong with it otherwise. */
+    static <T> T good(Read<T> read, Console console) {
         if (read instanceof Read.Good<T> good) {
             good.warnings().forEach(warning -> console.remark("Warning: " + warning));
             return good.value();

@@ -87,8 +87,9 @@ final class LocateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Yard yard = source.read(console);
-        Plan plan = Inputs.plan(planPath, console);
+        YardAndPlan read = YardAndPlan.read(source, planPath, console);
+        Yard yard = read.yard();
+        Plan plan = read.plan();
         List<Spot> spots;
         try {
             spots = found(yard, plan, new Locator(Walk.of(yard, plan)));

@@ -59,8 +59,9 @@ final class SheetsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Set<Kind> kinds = kinds();
-        Yard yard = source.read(console);
-        Plan plan = Inputs.plan(planPath, console);
+        YardAndPlan read = YardAndPlan.read(source, planPath, console);
+        Yard yard = read.yard();
+        Plan plan = read.plan();
         Map<String, byte[]> files;
         try {
             files = Sheets.of(yard, plan, kinds);
