@@ -65,4 +65,14 @@ class MainsAndPanelTest {
         assertThat(rows("commissioning.csv").stream().map(row -> row.get("send at full")))
                 .contains("channel 151", "channels 157-159", "channels 394-396");
     }
+
+    @Test
+    void theCautionStandsFirstInEveryListWithMainsAndNothingIsSaidOfAmpsThatNobodyKnows() {
+        for (String file : List.of("channels.csv", "boards.csv", "commissioning.csv")) {
+            assertThat(rows(file).get(0).get("caution")).as(file).isEqualTo(Cautions.line());
+        }
+        assertThat(rows("boards.csv").stream().map(row -> row.get("amps at show")))
+                .startsWith("")
+                .endsWith("");
+    }
 }

@@ -70,7 +70,7 @@ final class Surveying {
                 texts,
                 length * scale.factor(),
                 Figures.plain(length) + " " + walk.unit(),
-                List.of());
+                Tiles.of(scale, marks, texts, walk.unit()));
     }
 
     private void spots() {
@@ -89,7 +89,7 @@ final class Surveying {
             Point to = stop.board().at();
             List<Point> way = route.points(from, to);
             String title = cable.label() + ", hop " + stop.place() + " of " + stop.of() + ": " + stop.from() + " to "
-                    + stop.id() + ", " + Figures.length(stop.hop()) + " " + walk.unit();
+                    + stop.id() + ", " + Figures.cut(stop.hop()) + " " + walk.unit();
             trunks.add(new Chart.Line("trunk", cable.number(), drawn(way), title, List.of(), arrow(way)));
             from = to;
         }
@@ -129,7 +129,7 @@ final class Surveying {
         List<Point> way = route.points(from, string.string().feed());
         String kind = string.byLead() ? "lead" : "jumper";
         String title = (string.byLead() ? port.label() : string.after()) + " to " + string.label() + ", "
-                + Figures.length(string.use().length()) + " " + walk.unit();
+                + Figures.cut(string.use().length()) + " " + walk.unit();
         wires.add(new Chart.Line(
                 kind, cable.number(), drawn(way), title, beads(way, string.use().nulls()), null));
     }

@@ -123,8 +123,17 @@
       event.preventDefault();
     });
     window.addEventListener("resize", size);
-    window.addEventListener("beforeprint", function () { view = whole.slice(); map.style.removeProperty("--k"); show(); map.style.removeProperty("--k"); });
-    window.addEventListener("afterprint", size);
+    /* paper has no zoom: large yards follow in parts, which are copies that live only while one prints */
+    var tiles = all(".tile svg");
+    window.addEventListener("beforeprint", function () {
+      view = whole.slice(); show(); map.style.removeProperty("--k");
+      tiles.forEach(function (tile) {
+        var copy = document.createElementNS("http://www.w3.org/2000/svg", "use");
+        copy.setAttribute("href", "#drawing");
+        tile.replaceChildren(copy);
+      });
+    });
+    window.addEventListener("afterprint", function () { tiles.forEach(function (tile) { tile.replaceChildren(); }); size(); });
     size();
   }
 
