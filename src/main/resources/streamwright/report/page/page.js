@@ -182,6 +182,7 @@
     found.textContent = count === 1 ? "1 place" : count + " places";
   }
   if (field) {
+    field.form.hidden = things.length === 0;
     field.addEventListener("input", seek);
     field.form.addEventListener("submit", function (event) {
       event.preventDefault();
