@@ -79,7 +79,7 @@ final class LocateCommand implements Callable<Integer> {
     @Option(
             names = "--pixel",
             paramLabel = "N",
-            description = "A pixel from 1: of the string, from the port's start pixel on, or of the stream.")
+            description = "A pixel from 1: of the string or panel, from the port's start pixel on, or of the stream.")
     private @Nullable Integer pixel;
 
     @Option(names = "--json", description = "Prints the addresses as JSON.")

@@ -75,4 +75,12 @@ class MainsAndPanelTest {
                 .startsWith("")
                 .endsWith("");
     }
+
+    /** Four outputs on a channel each, and two halves of the panel of 40 pixels with three channels a pixel. */
+    @Test
+    void searchFindsOutputsAndPanelsByNameAndChannel() {
+        assertThat(card("B2").select("[data-c0]").eachAttr("data-c0")).containsExactly("151", "152", "153", "154");
+        assertThat(card("B2").select("[data-find^=flood 3 ]")).hasSize(1);
+        assertThat(card("B3").select("[data-find^=sign ]").eachAttr("data-c1")).containsExactly("276", "396");
+    }
 }

@@ -1,11 +1,14 @@
 package streamwright.report.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import streamwright.report.Figures;
@@ -34,6 +37,7 @@ final class Surveying {
     private final Route route;
     private final Clutter clutter = new Clutter();
     private final Map<Point, Integer> crowd = new HashMap<>();
+    private final Map<String, Point> firstHops = new LinkedHashMap<>();
     private final List<Chart.Line> trunks = new ArrayList<>();
     private final List<Chart.Line> wires = new ArrayList<>();
     private final List<Chart.Mark> marks = new ArrayList<>();
@@ -90,9 +94,19 @@ final class Surveying {
             List<Point> way = route.points(from, to);
             String title = cable.label() + ", hop " + stop.place() + " of " + stop.of() + ": " + stop.from() + " to "
                     + stop.id() + ", " + Figures.cut(stop.hop()) + " " + walk.unit();
+            if (stop.place() == 1 && walk.cables().size() > 1) {
+                firstHops.put(cable.label(), middle(longest(way)));
+            }
             trunks.add(new Chart.Line("trunk", cable.number(), drawn(way), title, List.of(), arrow(way)));
             from = to;
         }
+    }
+
+    private static List<Point> longest(List<Point> way) {
+        return IntStream.range(1, way.size())
+                .mapToObj(i -> way.subList(i - 1, i + 1))
+                .max(Comparator.comparingDouble(leg -> flat(leg.get(0), leg.get(1))))
+                .orElse(way);
     }
 
     /** An arrowhead at the middle of the way's longest leg; none where there is no room for one. */
@@ -220,9 +234,14 @@ final class Surveying {
         text("controller-name", controller.at(), controller.id(), 12);
     }
 
-    /** One label a prop, at its first string; where that is its own name's place, strings find themselves by pointing. */
+    /**
+     * Each cable where it leaves its jack, since there are more cables than patterns; then one label a prop, at its first
+     * string; where that is its own name's place, strings find
+     * themselves by pointing.
+     */
     private void names() {
         walk.yard().obstacles().forEach(each -> text("area-name", middle(each.ring()), each.id(), 0));
+        firstHops.forEach((label, at) -> text("cable-name", at, label, 8));
         Set<String> named = new HashSet<>();
         for (StringStop string : walk.strings()) {
             if (named.add(string.use().prop())) {
