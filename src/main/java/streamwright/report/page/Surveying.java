@@ -37,7 +37,7 @@ final class Surveying {
     private final Route route;
     private final Clutter clutter = new Clutter();
     private final Map<Point, Integer> crowd = new HashMap<>();
-    private final Map<String, Point> firstHops = new LinkedHashMap<>();
+    private final Map<String, Point> named = new LinkedHashMap<>();
     private final List<Chart.Line> trunks = new ArrayList<>();
     private final List<Chart.Line> wires = new ArrayList<>();
     private final List<Chart.Mark> marks = new ArrayList<>();
@@ -89,24 +89,21 @@ final class Surveying {
 
     private void trunk(CableWalk cable) {
         Point from = cable.controller().at();
+        List<List<Point>> legs = new ArrayList<>();
         for (BoardStop stop : cable.boards()) {
             Point to = stop.board().at();
             List<Point> way = route.points(from, to);
             String title = cable.label() + ", hop " + stop.place() + " of " + stop.of() + ": " + stop.from() + " to "
                     + stop.id() + ", " + Figures.cut(stop.hop()) + " " + walk.unit();
-            if (stop.place() == 1 && walk.cables().size() > 1) {
-                firstHops.put(cable.label(), middle(longest(way)));
-            }
+            IntStream.range(1, way.size()).forEach(i -> legs.add(List.of(way.get(i - 1), way.get(i))));
             trunks.add(new Chart.Line("trunk", cable.number(), drawn(way), title, List.of(), arrow(way)));
             from = to;
         }
-    }
-
-    private static List<Point> longest(List<Point> way) {
-        return IntStream.range(1, way.size())
-                .mapToObj(i -> way.subList(i - 1, i + 1))
-                .max(Comparator.comparingDouble(leg -> flat(leg.get(0), leg.get(1))))
-                .orElse(way);
+        if (walk.cables().size() > 1) {
+            legs.stream()
+                    .max(Comparator.comparingDouble(leg -> flat(leg.get(0), leg.get(1))))
+                    .ifPresent(leg -> named.put(cable.label(), middle(leg)));
+        }
     }
 
     /** An arrowhead at the middle of the way's longest leg; none where there is no room for one. */
@@ -235,16 +232,16 @@ final class Surveying {
     }
 
     /**
-     * Each cable where it leaves its jack, since there are more cables than patterns; then one label a prop, at its first
+     * Each cable on its longest hop, since there are more cables than patterns; then one label a prop, at its first
      * string; where that is its own name's place, strings find
      * themselves by pointing.
      */
     private void names() {
         walk.yard().obstacles().forEach(each -> text("area-name", middle(each.ring()), each.id(), 0));
-        firstHops.forEach((label, at) -> text("cable-name", at, label, 8));
-        Set<String> named = new HashSet<>();
+        named.forEach((label, at) -> text("cable-name", at, label, 8));
+        Set<String> seen = new HashSet<>();
         for (StringStop string : walk.strings()) {
-            if (named.add(string.use().prop())) {
+            if (seen.add(string.use().prop())) {
                 text("prop-name", string.string().feed(), string.use().prop(), 8);
             }
         }
