@@ -2,37 +2,45 @@ package streamwright.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
  * How much a chain can still win at most by growing on from its last item, in the pixels that a port takes: a dynamic
- * programme over the last item and what the chain remembers ({@link Memories}). Since items that were met farther off
- * may come again, the figure is never too low.
+ * programme over the last item, what the chain remembers ({@link Memories}), the steps taken and those behind the last
+ * injection ({@link PowerSteps}). Since items that were met farther off may come again, the figure is never too low.
  */
 final class Continuations {
     /** A jumper between items. */
     record Next(int item, double cost, int nulls) {}
 
+    /** A chain in hand, told by its last item, what it remembers, and its steps: all, and behind the last injection. */
+    private record At(int item, int memory, int taken, int since) {}
+
     private final Next[][] next;
     private final Memories memories;
     private final int[] steps;
     private final int most;
+    private final PowerSteps stretches;
+    private final int width;
     private final double[][][] known;
     private double[] worth = new double[0];
-    private double[] charge = new double[0];
+    private double[] injection = new double[0];
 
     /**
      * @param steps pixels of each item in whole steps
      * @param most steps that a port takes
      */
-    Continuations(Next[][] next, Memories memories, int[] steps, int most) {
+    Continuations(Next[][] next, Memories memories, int[] steps, int most, PowerSteps stretches) {
         this.next = next;
         this.memories = memories;
         this.steps = steps;
         this.most = most;
+        this.stretches = stretches;
+        width = stretches.longest + 1;
         known = new double[next.length][][];
         for (int i = 0; i < known.length; i++) {
-            known[i] = new double[memories.size(i)][most + 1];
+            known[i] = new double[memories.size(i)][(most + 1) * width];
         }
     }
 
@@ -40,62 +48,75 @@ final class Continuations {
      * Begins anew.
      *
      * @param newWorth of each item
-     * @param newCharge of a chain of so many steps, beside its wires; never falls
+     * @param newInjection of each item: what an injection on it costs at least
+     * @param among items that may come
      */
-    void price(double[] newWorth, double[] newCharge) {
+    void price(double[] newWorth, double[] newInjection, BitSet among) {
         worth = newWorth;
-        charge = newCharge;
-        for (double[][] ofItem : known) {
-            for (double[] ofMemory : ofItem) {
-                Arrays.fill(ofMemory, Double.NaN);
-            }
-        }
-    }
-
-    /** The most that a chain of so many steps can still win; at least 0. */
-    double most(int item, int memory, int taken) {
-        double[] ofMemory = known[item][memory];
-        if (!Double.isNaN(ofMemory[taken])) {
-            return ofMemory[taken];
-        }
-        double best = 0;
-        for (int n = 0; n < next[item].length; n++) {
-            best = Math.max(best, win(item, n, memory, taken));
-        }
-        ofMemory[taken] = best;
-        return best;
-    }
-
-    /** What going on to the n-th next and from there wins; negative infinity where that is not possible. */
-    private double win(int item, int n, int memory, int taken) {
-        Next to = next[item][n];
-        int longer = taken + steps[to.item];
-        int after = memories.after(item, n, memory);
-        if (longer > most || after == Memories.FORBIDDEN) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        double alone = worth[to.item] - to.cost - (charge[longer] - charge[taken]);
-        return alone + most(to.item, after, longer);
-    }
-
-    /** The chain from a head that wins the most; its items may repeat. */
-    List<Integer> best(int head) {
-        List<Integer> chain = new ArrayList<>(List.of(head));
-        int item = head;
-        int memory = memories.begin(head);
-        int taken = steps[head];
-        while (most(item, memory, taken) > 0) {
-            int best = 0;
-            for (int n = 1; n < next[item].length; n++) {
-                if (win(item, n, memory, taken) > win(item, best, memory, taken)) {
-                    best = n;
+        injection = newInjection;
+        for (int taken = most; taken > 0; taken--) {
+            for (int item = among.nextSetBit(0); item >= 0; item = among.nextSetBit(item + 1)) {
+                for (int memory = 0; memory < known[item].length && taken >= steps[item]; memory++) {
+                    fill(item, memory, taken);
                 }
             }
-            memory = memories.after(item, best, memory);
-            item = next[item][best].item;
-            taken += steps[item];
-            chain.add(item);
+        }
+    }
+
+    /** All steps behind an injection at once: what comes later is known. */
+    private void fill(int item, int memory, int taken) {
+        double[] into = known[item][memory];
+        int row = taken * width;
+        Arrays.fill(into, row, row + width, 0);
+        for (int n = 0; n < next[item].length; n++) {
+            int after = memories.after(item, n, memory);
+            int to = next[item][n].item;
+            int longer = taken + steps[to];
+            if (longer <= most && after != Memories.FORBIDDEN) {
+                stretches.best(
+                        to, worth[to] - next[item][n].cost, injection[to], known[to][after], longer * width, into, row);
+            }
+        }
+    }
+
+    /** The most that a chain can still win; at least 0. */
+    double most(int item, int memory, int taken, int since) {
+        return known[item][memory][taken * width + since];
+    }
+
+    /** The chain on from a head that wins the most, the head first; its items may repeat. */
+    List<Integer> best(int head, int since) {
+        List<Integer> chain = new ArrayList<>(List.of(head));
+        At at = new At(head, memories.begin(head), steps[head], since);
+        while (most(at.item, at.memory, at.taken, at.since) > 0) {
+            at = step(at);
+            chain.add(at.item);
         }
         return chain;
+    }
+
+    /** One item on, the best way. */
+    private At step(At from) {
+        At best = from;
+        double bestWin = Double.NEGATIVE_INFINITY;
+        for (int n = 0; n < next[from.item].length; n++) {
+            int after = memories.after(from.item, n, from.memory);
+            int to = next[from.item][n].item;
+            int longer = from.taken + steps[to];
+            if (longer > most || after == Memories.FORBIDDEN) {
+                continue;
+            }
+            double alone = worth[to] - next[from.item][n].cost;
+            int injections = stretches.least(to, from.since);
+            for (int behind = 1; behind > 0; injections++) {
+                behind = stretches.after(to, from.since, injections);
+                double win = alone - injections * injection[to] + most(to, after, longer, behind);
+                if (win > bestWin) {
+                    bestWin = win;
+                    best = new At(to, after, longer, behind);
+                }
+            }
+        }
+        return best;
     }
 }

@@ -21,9 +21,11 @@ final class Injections {
     private double[] cost = new double[64];
     private int placeCount;
     private final double[][] wires;
+    private final double[][] least;
 
     Injections(Site site, Items items) {
         wires = new double[site.spots.length][items.size];
+        least = new double[site.spots.length][0];
         this.site = site;
         this.items = items;
     }
@@ -111,6 +113,17 @@ final class Injections {
             }
         }
         return first;
+    }
+
+    /** Of each item: what an injection on it from a spot costs at least. */
+    double[] least(int spot) {
+        if (least[spot].length == 0) {
+            least[spot] = new double[items.size];
+            for (int k = 0; k < items.size; k++) {
+                least[spot][k] = site.injectionPrice(wire(spot, k), 0, site.kind[items.sample[k]]);
+            }
+        }
+        return least[spot];
     }
 
     private double wire(int spot, int item) {

@@ -26,6 +26,9 @@ final class Master {
     private static final double INF = Double.POSITIVE_INFINITY;
     private static final double PRICED = 1e-6;
 
+    /** A value that is nothing but rounding. */
+    private static final double NOTHING = 1e-9;
+
     /** Chains looked at for each spot: at first, before chains may repeat items, and where all must be known. */
     private static final long LABELS_QUICK = 500;
 
@@ -42,21 +45,25 @@ final class Master {
     static final class Column {
         final int strand;
         final int spot;
+        final boolean relaxed;
         final MPVariable variable;
         int[] order;
         double cost;
         double value;
 
-        Column(int strand, int spot, int[] order, double cost, MPVariable variable) {
+        Column(int strand, Pricing.Found found, MPVariable variable) {
             this.strand = strand;
-            this.spot = spot;
-            this.order = order;
-            this.cost = cost;
+            this.spot = found.spot();
+            this.relaxed = found.relaxed();
+            this.order = found.order();
+            this.cost = found.cost();
             this.variable = variable;
         }
     }
 
     private record Held(Row row, MPConstraint constraint) {}
+
+    private record Place(int strand, int spot, boolean relaxed) {}
 
     final Site site;
     final Items items;
@@ -68,7 +75,7 @@ final class Master {
     private final int spots;
     private final List<Held> rows = new ArrayList<>();
     final List<Column> columns = new ArrayList<>();
-    private final Map<Long, Column> byPlace = new HashMap<>();
+    private final Map<Place, Column> byPlace = new HashMap<>();
     private final List<Pricing> pricings;
     final @Nullable MPVariable[][] arc;
     final MPVariable[] used;
@@ -94,6 +101,11 @@ final class Master {
     double[][] led = new double[0][];
 
     private double[] missedValue = new double[0];
+
+    /** What of the last solution is not 0. */
+    private List<Column> carrying = List.of();
+
+    private List<int[]> travelled = List.of();
     double value;
 
     /**
@@ -233,7 +245,8 @@ final class Master {
     /** Brings a strand in, or makes it cheaper where a cheaper order of it is found. */
     void addColumn(Pricing.Found found) {
         int strand = strands.index(found.order());
-        Column known = byPlace.get((long) strand * spots + found.spot());
+        Place place = new Place(strand, found.spot(), found.relaxed());
+        Column known = byPlace.get(place);
         if (known != null) {
             if (known.variable.ub() == 0) {
                 known.variable.setUb(INF);
@@ -249,8 +262,8 @@ final class Master {
         }
         MPVariable variable = solver.makeVar(0, whole ? columnMost(strand) : INF, whole, "");
         objective.setCoefficient(variable, found.cost());
-        Column column = new Column(strand, found.spot(), found.order(), found.cost(), variable);
-        byPlace.put((long) strand * spots + found.spot(), column);
+        Column column = new Column(strand, found, variable);
+        byPlace.put(place, column);
         columns.add(column);
         for (Held held : rows) {
             double coefficient = coefficient(held.row, column);
@@ -262,12 +275,12 @@ final class Master {
     }
 
     /**
-     * Puts out the strands that have more of an item than there is: they came in where real ones were too many to look at,
-     * and hold back all that comes later.
+     * Puts out the strands that may not be real, or cost more than it seems: they came in where real ones were too many to
+     * look at, and hold back all that comes later.
      */
     void purge() {
         for (Column column : columns) {
-            if (!whole && columnMost(column.strand) == 0) {
+            if (column.relaxed) {
                 column.variable.setUb(0);
             }
         }
@@ -377,7 +390,11 @@ final class Master {
 
     /** Cuts in force. */
     int cuts() {
-        return (int) rows.stream().filter(held -> held.row.cut()).count();
+        return cutsInForce().size();
+    }
+
+    List<Row> cutsInForce() {
+        return rows.stream().map(Held::row).filter(Row::cut).toList();
     }
 
     /** The arcs that are in: pairs of a node and a spot. */
@@ -397,7 +414,7 @@ final class Master {
     List<Pricing.Found> columns() {
         return columns.stream()
                 .filter(column -> column.variable.ub() > 0)
-                .map(column -> new Pricing.Found(column.spot, column.order, column.cost, 0))
+                .map(column -> new Pricing.Found(column.spot, column.order, column.cost, 0, column.relaxed))
                 .toList();
     }
 
@@ -410,6 +427,32 @@ final class Master {
             }
         }
         return binding;
+    }
+
+    /** By how much the last solution breaks a row; 0 where it keeps it. */
+    double broken(Row row) {
+        double sum = 0;
+        boolean strands = row.hasStarts() || row.hasHeads() || row.onlyItem() != -1;
+        for (int c = 0; c < carrying.size() && strands; c++) {
+            sum += coefficient(row, carrying.get(c)) * carrying.get(c).value;
+        }
+        for (int a = 0; a < travelled.size() && row.hasArcs(); a++) {
+            int[] between = travelled.get(a);
+            sum += row.arc(between[0], between[1]) * arcValue[between[0]][between[1]];
+        }
+        for (int p = 0; p < spots; p++) {
+            sum += row.used(p) * usedValue[p];
+            for (int m = 0; m < paid.length; m++) {
+                sum += row.board(p, m) * boardValue[p][m];
+            }
+        }
+        for (int m = 0; m < paid.length; m++) {
+            sum += row.paid(m) * paid[m].solutionValue();
+        }
+        for (int k = 0; k < items.size; k++) {
+            sum += row.missing(k) * missedValue[k];
+        }
+        return Math.max(0, Math.max(row.low() - sum, sum - row.high()));
     }
 
     /** Boards in the last solution. */
@@ -506,10 +549,15 @@ final class Master {
         boardValue = new double[spots][paid.length];
         served = new double[items.size][spots];
         led = new double[items.size][spots];
+        carrying = new ArrayList<>();
+        travelled = new ArrayList<>();
         for (int from = 0; from < arc.length; from++) {
             for (int to = 0; to < spots; to++) {
                 MPVariable variable = arc[from][to];
                 arcValue[from][to] = variable == null ? 0 : variable.solutionValue();
+                if (arcValue[from][to] > NOTHING) {
+                    travelled.add(new int[] {from, to});
+                }
             }
         }
         for (int p = 0; p < spots; p++) {
@@ -520,7 +568,8 @@ final class Master {
         }
         for (Column column : columns) {
             column.value = column.variable.solutionValue();
-            if (column.value > 1e-9) {
+            if (column.value > NOTHING) {
+                carrying.add(column);
                 led[strands.get(column.strand).head()][column.spot] += column.value;
                 for (int item : strands.get(column.strand).items()) {
                     served[item][column.spot] += column.value;
@@ -596,7 +645,7 @@ final class Master {
         BitSet open = everySpot();
         columnsBelow(duals, -PRICED, LABELS_QUICK, Look.SHARED, open, found);
         if (found.isEmpty() && !open.isEmpty()) {
-            columnsBelow(duals, -PRICED, LABELS_MORE, Look.SHARED, open, found);
+            columnsBelow(duals, -PRICED, LABELS_MORE, Look.ALONE, open, found);
         }
         if (found.isEmpty() && !open.isEmpty()) {
             columnsBelow(duals, -PRICED, LABELS_LONG / spots, Look.RELAXED, open, found);

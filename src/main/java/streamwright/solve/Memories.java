@@ -17,7 +17,7 @@ import streamwright.solve.Continuations.Next;
  */
 final class Memories {
     /** Memories of one item at most. */
-    private static final int MOST = 256;
+    private static final int MOST = 8;
 
     static final int FORBIDDEN = -1;
 

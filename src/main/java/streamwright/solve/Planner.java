@@ -200,7 +200,7 @@ public final class Planner {
 
     /** Raises the incumbent's bound; tells when all workers will be needed from then on. */
     private interface Bounding {
-        void run(ExecutorService workers, Runnable wide) throws InterruptedException, ExecutionException;
+        void run(Runnable wide) throws InterruptedException, ExecutionException;
     }
 
     private void prove(ExecutorService workers) throws InterruptedException, ExecutionException {
@@ -208,14 +208,14 @@ public final class Planner {
         Items items = new Items(site);
         boolean large = site.strings.length > LARGE;
         Bounding proof = large
-                ? (all, wide) -> {
+                ? wide -> {
                     wide.run();
                     int most = site.strings.length > HUGE ? REGION_OF_HUGE : REGION;
-                    new Regions(site, items, most, effort, incumbent).run(all);
+                    new Regions(site, items, most, effort, incumbent).run(workers);
                 }
-                : new Proof(site, new Strands(), items, effort, incumbent)::run;
+                : new Proof(site, new Strands(), items, effort, incumbent, workers)::run;
         if (effort.level() > 0) {
-            proof.run(workers, () -> {});
+            proof.run(() -> {});
             return;
         }
         AtomicBoolean needed = new AtomicBoolean();
@@ -224,7 +224,7 @@ public final class Planner {
         thread.setDaemon(true);
         thread.start();
         try {
-            proof.run(workers, () -> needed.set(true));
+            proof.run(() -> needed.set(true));
         } finally {
             needed.set(true);
             thread.join();

@@ -1,8 +1,11 @@
 package streamwright.solve;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,12 +25,21 @@ final class Pricing {
     /** Longest table of the dynamic programme. */
     private static final int STEPS_MOST = 5000;
 
+    /** Largest one of steps taken and steps behind an injection. */
+    private static final int PLANE_MOST = 1 << 15;
+
     /**
      * A strand at a spot below the bar.
      *
      * @param order the order of its items in which it costs least
+     * @param relaxed whether it may be no real chain, or cost less than it would
      */
-    record Found(int spot, int[] order, double cost, double reduced) {}
+    record Found(int spot, int[] order, double cost, double reduced, boolean relaxed) {
+        /** A real one. */
+        Found(int spot, int[] order, double cost, double reduced) {
+            this(spot, order, cost, reduced, false);
+        }
+    }
 
     /**
      * What was found.
@@ -49,7 +61,8 @@ final class Pricing {
     private final int[] pixels;
     private final int[] most;
 
-    private final double injection;
+    /** What an injection costs at least, wherever it is. */
+    private final double[] injectionLeast;
 
     // of the search in hand
     private Worth worth = new Worth(new double[0], new double[0], 0);
@@ -57,9 +70,9 @@ final class Pricing {
     private int spot;
     private long labelsLeft;
     private final Memories memories;
-    private final Continuations free;
-    private final Continuations charged;
-    private final double[] charge;
+    private final Continuations ahead;
+    private final PowerSteps stretches;
+    private final Powered[] powered;
     private final int[] whole;
     private final int[] path;
     private final int[] uses;
@@ -69,6 +82,10 @@ final class Pricing {
     private final int step;
 
     private final int steps;
+
+    private final int table;
+
+    private final BitSet all = new BitSet();
 
     Pricing(Site site, Items items, BooleanSupplier stopped) {
         this.stopped = stopped;
@@ -83,9 +100,8 @@ final class Pricing {
                     ? Math.max(port, offer.model().portMost())
                     : port;
         }
-        var costs = site.yard.costs();
-        injection =
-                costs.injection() + costs.injectionWire() * site.yard.rules().leadLoop();
+        injectionLeast = new double[items.size];
+        Arrays.fill(injectionLeast, site.injectionPrice(site.yard.rules().leadLoop(), 0, 0));
         most = new int[site.kinds.length];
         for (int k = 0; k < most.length; k++) {
             for (int[] limit : site.limit) {
@@ -100,20 +116,23 @@ final class Pricing {
         step = Math.max(1, Math.min(least, Arrays.stream(most).max().orElse(0) / FINENESS));
         steps = Arrays.stream(most).max().orElse(0) / step;
         whole = Arrays.stream(pixels).map(p -> p / step).toArray();
-        int table = Math.min(steps, STEPS_MOST);
-        int stretch = Arrays.stream(site.stretchMost).max().orElse(0);
-        charge = new double[table + 1];
-        for (int taken = 1; taken <= table && stretch > 0; taken++) {
-            charge[taken] = injection * Math.max(0, (taken * step + stretch - 1) / stretch - 1);
-        }
+        table = Math.min(steps, STEPS_MOST);
+        int[] powerMost = Arrays.stream(items.sample)
+                .map(string -> site.stretchMost[site.kind[string]])
+                .toArray();
+        PowerSteps fine = new PowerSteps(whole, powerMost, step, table);
+        stretches = (long) table * fine.longest <= PLANE_MOST
+                ? fine
+                : new PowerSteps(whole, new int[items.size], step, table);
         boolean[] scarce = new boolean[items.size];
         for (int k = 0; k < items.size; k++) {
             scarce[k] = items.count[k] * (long) whole[k] < table;
         }
+        all.set(0, items.size);
         memories = new Memories(next, items.count, scarce);
-        free = new Continuations(next, memories, whole, table);
-        charged = new Continuations(next, memories, whole, table);
+        ahead = new Continuations(next, memories, whole, table, stretches);
         path = new int[site.strings.length + 1];
+        powered = new Powered[site.strings.length + 1];
         uses = new int[items.size];
     }
 
@@ -127,19 +146,37 @@ final class Pricing {
                 .toArray(Next[]::new);
     }
 
+    /** All items that may be on a chain from a spot. */
+    private BitSet from(int spot) {
+        BitSet from = new BitSet();
+        Deque<Integer> ends = new ArrayDeque<>();
+        for (Site.Wire lead : site.reach[spot]) {
+            ends.add(items.of[lead.to()]);
+        }
+        while (!ends.isEmpty()) {
+            int item = ends.remove();
+            if (!from.get(item)) {
+                from.set(item);
+                for (Next to : next[item]) {
+                    ends.add(to.item());
+                }
+            }
+        }
+        return from;
+    }
+
     /** Looks ahead once for many spots, with each item worth the most that it is at any of them. */
     void lookAhead(double[] worthMost) {
-        free.price(worthMost, new double[charge.length]);
-        charged.price(worthMost, charge);
+        ahead.price(worthMost, injectionLeast, all);
     }
 
     /**
      * Searches one spot.
      *
      * @param labels chains looked at before the search gives up
-     * @param ahead whether to look ahead for this spot alone, which costs more and sees better
+     * @param alone whether to look ahead for this spot alone, which costs more and sees better
      */
-    Result below(int atSpot, Worth atWorth, double below, long labels, boolean ahead) {
+    Result below(int atSpot, Worth atWorth, double below, long labels, boolean alone) {
         spot = atSpot;
         worth = atWorth;
         bar = below;
@@ -148,8 +185,8 @@ final class Pricing {
         if (steps > STEPS_MOST) {
             return new Result(spot, List.of(), false);
         }
-        if (ahead) {
-            lookAhead(worth.items);
+        if (alone) {
+            ahead.price(worth.items, injections.least(spot), from(spot));
         }
         for (Site.Wire lead : site.reach[spot]) {
             int head = items.of[lead.to()];
@@ -165,6 +202,7 @@ final class Pricing {
                     uses[head]--;
                     continue;
                 }
+                powered[1] = Powered.NOTHING.on(stretches, head, injections.least(spot)[head]);
                 grow(1, value, lead.nulls() + pixels[head], whole[head], memories.begin(head));
                 uses[head]--;
             }
@@ -185,17 +223,19 @@ final class Pricing {
         List<Found> found = new ArrayList<>();
         for (Site.Wire lead : site.reach[spot]) {
             int head = items.of[lead.to()];
-            if (items.sample[head] != lead.to()
-                    || whole[head] >= charge.length
-                    || site.sort[lead.to()] != Drives.PIXELS) {
+            if (items.sample[head] != lead.to() || whole[head] > table || site.sort[lead.to()] != Drives.PIXELS) {
                 continue;
             }
-            double value = lead.cost() - worth.start - worth.heads[head] - worth.items[head] + charge[whole[head]];
-            double reduced = value - charged.most(head, memories.begin(head), whole[head]);
+            double value = lead.cost() - worth.start - worth.heads[head] - worth.items[head];
+            Powered power = Powered.NOTHING.on(stretches, head, injections.least(spot)[head]);
+            int best = power.best(ahead, head, memories.begin(head), whole[head]);
+            double reduced =
+                    value + power.paid(best) - ahead.most(head, memories.begin(head), whole[head], power.since(best));
             if (reduced < bar) {
-                int[] order =
-                        charged.best(head).stream().mapToInt(Integer::intValue).toArray();
-                found.add(new Found(spot, order, reduced + worth(order), reduced));
+                int[] order = ahead.best(head, power.since(best)).stream()
+                        .mapToInt(Integer::intValue)
+                        .toArray();
+                found.add(new Found(spot, order, reduced + worth(order), reduced, true));
             }
         }
         return found;
@@ -220,16 +260,18 @@ final class Pricing {
         int last = path[length - 1];
         int kind = site.kind[items.sample[last]];
         if (taken > most[kind]
-                || steps >= charge.length
+                || steps > table
                 || labelsLeft-- <= 0
                 || ((labelsLeft & 255) == 0 && stopped.getAsBoolean())) {
-            labelsLeft = taken > most[kind] || steps >= charge.length ? labelsLeft : 0;
+            labelsLeft = taken > most[kind] || steps > table ? labelsLeft : 0;
             return;
         }
-        double win = free.most(last, memory, steps);
-        if (value - win >= bar || value + charge[steps] - charged.most(last, memory, steps) >= bar) {
+        Powered reach = powered[length];
+        int best = reach.best(ahead, last, memory, steps);
+        if (value + reach.paid(best) - ahead.most(last, memory, steps, reach.since(best)) >= bar) {
             return;
         }
+        double win = ahead.most(last, memory, steps, 0);
         double power = injections.atLeast(spot, path, length);
         if (value + power - win >= bar) {
             return;
@@ -247,6 +289,7 @@ final class Pricing {
             if (uses[to.item()] < items.count[to.item()]) {
                 int after = memories.after(last, n, memory);
                 path[length] = to.item();
+                powered[length + 1] = reach.on(stretches, to.item(), injections.least(spot)[to.item()]);
                 uses[to.item()]++;
                 grow(
                         length + 1,

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,7 +28,7 @@ final class Proof {
     /** Cases this near to the best plan, as a share of its cost, are closed in whole numbers. */
     private static final double RIPE = 0.02;
 
-    private static final double SECONDS_WHOLE = 6;
+    private static final double SECONDS_WHOLE = 12;
 
     /** Whole solutions of one case that may turn out to be no plan before it is left open. */
     private static final int WHOLE_ROUNDS_MOST = 60;
@@ -54,18 +52,32 @@ final class Proof {
     private final Relaxation relaxation;
     private final double ripe;
 
+    private final PriorityQueue<Case> left = new PriorityQueue<>(Comparator.comparingDouble(Case::bound));
+
+    private final Closings<Closed> closings;
+
     /** The least bound of the cases that are left open for good. */
     private double stuck = INF;
 
     /**
      * @param incumbent the best plan known, by which cases are closed, and to which better ones go
+     * @param workers that close cases
      */
-    Proof(Site site, Strands strands, Items items, Effort effort, Incumbent incumbent) {
-        this(site, strands, items, effort, incumbent, RIPE);
+    Proof(Site site, Strands strands, Items items, Effort effort, Incumbent incumbent, ExecutorService workers) {
+        this(site, strands, items, effort, incumbent, workers, RIPE);
     }
 
     /** @param ripe the share of the cost within which cases are closed in whole numbers */
-    Proof(Site site, Strands strands, Items items, Effort effort, Incumbent incumbent, double ripe) {
+    Proof(
+            Site site,
+            Strands strands,
+            Items items,
+            Effort effort,
+            Incumbent incumbent,
+            ExecutorService workers,
+            double ripe) {
+        // one worker is for cases that are told apart
+        closings = new Closings<>(workers, effort.level() > 0 ? effort.workers() : Math.max(1, effort.workers() - 1));
         this.ripe = ripe;
         this.site = site;
         this.items = items;
@@ -85,7 +97,7 @@ final class Proof {
      *
      * @param wide told when all workers will be needed from now on
      */
-    void run(ExecutorService workers, Runnable wide) throws InterruptedException, ExecutionException {
+    void run(Runnable wide) throws InterruptedException, ExecutionException {
         double all = tighten(GAIN_FIRST);
         incumbent.raise(all);
         List<Case> open = new ArrayList<>();
@@ -96,72 +108,100 @@ final class Proof {
         if (!cases(all, open)) {
             return;
         }
-        PriorityQueue<Case> left = new PriorityQueue<>(Comparator.comparingDouble(Case::bound));
         left.addAll(open);
-        while (!left.isEmpty() && !effort.stopped()) {
-            raise(left.element().bound);
-            List<Case> ripe = ripe(left);
-            if (ripe.isEmpty()) {
-                continue;
+        while (!(left.isEmpty() && closings.isEmpty()) && !effort.stopped()) {
+            raiseToLeast();
+            if (effort.level() > 0) {
+                closeTogether(wide);
+            } else {
+                step(wide);
             }
-            wide.run();
-            double cutoff = incumbent.cost();
-            List<Callable<Closed>> work = new ArrayList<>();
-            for (Case one : ripe) {
-                Master whole = whole(one, cutoff);
-                work.add(() -> close(one, whole, cutoff));
-            }
-            for (Future<Closed> future : workers.invokeAll(work)) {
-                Closed closed = future.get();
-                if (closed.plan != null) {
-                    incumbent.offer(closed.plan);
-                }
-                if (closed.open && closed.one.undecided >= 0 && effort.level() == 0) {
-                    Case was = closed.one;
-                    left.add(new Case(was.cables, was.boards, was.spots, was.undecided, closed.bound, true));
-                } else {
-                    stuck = Math.min(stuck, closed.bound);
-                }
-            }
-            raise(left.isEmpty() ? INF : left.element().bound);
         }
-        if (left.isEmpty()) {
+        if (left.isEmpty() && closings.isEmpty()) {
             raise(INF);
         }
     }
 
-    /** @param least bound of all cases that may still be closed */
+    /** Closes the least cases, as many as there are workers, and waits for all: the same whoever is done first. */
+    private void closeTogether(Runnable wide) throws InterruptedException, ExecutionException {
+        while (!left.isEmpty() && !closings.isFull() && !effort.stopped()) {
+            Case least = left.remove();
+            if (!closes(least.bound)) {
+                begin(least, wide);
+            }
+        }
+        for (Closed closed : closings.all()) {
+            settle(closed);
+        }
+    }
+
+    /**
+     * One case on. Those that are ripe are closed in whole numbers beside all else; others, and ripe ones while that is
+     * busy, are told apart by a spot: there is a board there, or there is none.
+     */
+    private void step(Runnable wide) throws InterruptedException, ExecutionException {
+        for (Closed closed : closings.done()) {
+            settle(closed);
+        }
+        Case least = left.poll();
+        List<Case> waiting = new ArrayList<>();
+        while (least != null && (closes(least.bound) || (least.undecided < 0 && closings.isFull()))) {
+            if (!closes(least.bound)) {
+                waiting.add(least);
+            }
+            least = left.poll();
+        }
+        left.addAll(waiting);
+        if (least == null) {
+            if (!closings.isEmpty()) {
+                settle(closings.next());
+            }
+        } else if (!closings.isFull() && ripe(least)) {
+            begin(least, wide);
+        } else {
+            relaxation.slim();
+            half(least, least.spots.withUsed(least.undecided));
+            half(least, least.spots.withEmpty(least.undecided));
+        }
+    }
+
+    private boolean ripe(Case one) {
+        return one.undecided < 0 || (!one.tried && one.bound > (1 - ripe) * incumbent.cost());
+    }
+
+    private void begin(Case one, Runnable wide) {
+        wide.run();
+        double cutoff = incumbent.cost();
+        Master whole = whole(one, cutoff);
+        if (whole == null) {
+            settle(new Closed(one, one.bound, null, true));
+        } else {
+            closings.begin(one.bound, () -> close(one, whole, cutoff));
+        }
+    }
+
+    private void settle(Closed closed) {
+        if (closed.plan != null) {
+            incumbent.offer(closed.plan);
+        }
+        if (closed.open && closed.one.undecided >= 0 && effort.level() == 0) {
+            Case was = closed.one;
+            left.add(new Case(was.cables, was.boards, was.spots, was.undecided, closed.bound, true));
+        } else {
+            stuck = Math.min(stuck, closed.bound);
+        }
+    }
+
+    /** Raises the bound to the least of all cases that may still be closed. */
+    private void raiseToLeast() {
+        raise(Math.min(left.isEmpty() ? INF : left.element().bound, closings.least()));
+    }
+
     private void raise(double least) {
         incumbent.raise(Math.min(Math.min(stuck, least), incumbent.cost()));
     }
 
-    /**
-     * The cases with the least bounds, as many as there are workers, that are ripe to be closed in whole numbers. Others
-     * that come first are told apart by a spot: there is a board there, or there is none.
-     */
-    private List<Case> ripe(PriorityQueue<Case> left) {
-        List<Case> ripe = new ArrayList<>();
-        while (!left.isEmpty() && ripe.size() < effort.workers() && !effort.stopped()) {
-            if (ripe.isEmpty()) {
-                raise(left.element().bound);
-            }
-            Case least = left.remove();
-            if (closes(least.bound)) {
-                continue;
-            }
-            boolean near = least.bound > (1 - this.ripe) * incumbent.cost();
-            if (least.undecided < 0 || effort.level() > 0 || (near && !least.tried)) {
-                ripe.add(least);
-            } else {
-                relaxation.slim();
-                half(least, least.spots.withUsed(least.undecided), left);
-                half(least, least.spots.withEmpty(least.undecided), left);
-            }
-        }
-        return ripe;
-    }
-
-    private void half(Case whole, Chosen spots, PriorityQueue<Case> left) {
+    private void half(Case whole, Chosen spots) {
         relaxation.hold(whole.cables, whole.cables, whole.boards, whole.boards);
         relaxation.choose(spots);
         double bound = Math.max(whole.bound, tighten(GAIN_LAST));
@@ -246,15 +286,13 @@ final class Proof {
         return whole;
     }
 
-    private Closed close(Case one, @Nullable Master whole, double cutoff) {
-        if (whole == null) {
-            return new Closed(one, one.bound, null, false);
-        }
+    private Closed close(Case one, Master whole, double cutoff) {
+        long begin = System.nanoTime();
         Separation cuts = new Separation(site, items);
         double bound = one.bound;
         boolean measured = false;
         for (int round = 0; round < WHOLE_ROUNDS_MOST && !effort.stopped(); round++) {
-            Master.Ending ending = whole.solveWhole(cutoff - SAME, secondsLeft(one), effort.nodes());
+            Master.Ending ending = whole.solveWhole(cutoff - SAME, secondsLeft(one, begin), effort.nodes());
             bound = Math.max(bound, Math.min(whole.value, cutoff));
             if (ending == Master.Ending.NONE) {
                 return new Closed(one, cutoff, null, false);
@@ -284,8 +322,9 @@ final class Proof {
     }
 
     /** A case that can still be told apart is not worth all the time that is left. */
-    private double secondsLeft(Case one) {
+    private double secondsLeft(Case one, long begin) {
         double left = effort.secondsLeft();
-        return one.undecided < 0 || effort.level() > 0 ? left : Math.min(left, SECONDS_WHOLE);
+        double spent = (System.nanoTime() - begin) / 1e9;
+        return one.undecided < 0 || effort.level() > 0 ? left : Math.min(left, SECONDS_WHOLE - spent);
     }
 }

@@ -2,6 +2,7 @@ package streamwright.solve;
 
 import com.google.ortools.linearsolver.MPConstraint;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoublePredicate;
@@ -22,10 +23,19 @@ final class Relaxation {
     /** Fewer broken rows than this leave time to look for rounded ones. */
     private static final int FEW = 5;
 
+    /** Cuts of before that come back at once, and by how much a solution must break one. */
+    private static final int BACK_AT_ONCE = 100;
+
+    private static final double BROKEN = 2e-3;
+
     private final Site site;
     private final Items items;
     private final Separation separation;
     private final Workings workings;
+
+    /** Every cut found, whatever numbers and spots were held. */
+    private final List<Row> pool = new ArrayList<>();
+
     private Master root;
     private MPConstraint cables;
     private MPConstraint boards;
@@ -115,13 +125,17 @@ final class Relaxation {
             return;
         }
         List<Row> binding = root.bindingCuts();
-        if (binding.size() > root.cuts() / 2) {
-            return;
+        if (binding.size() <= root.cuts() / 2) {
+            renew(binding);
         }
+    }
+
+    /** The same relaxation with these cuts alone. */
+    private void renew(List<Row> cuts) {
         Master slimmer = bare();
         cables = slimmer.addRow(Rows.cables(site, cables.lb(), cables.ub()));
         boards = slimmer.addRow(Rows.boards(boards.lb(), boards.ub()));
-        binding.forEach(slimmer::addRow);
+        cuts.forEach(slimmer::addRow);
         root.arcs().forEach(arc -> slimmer.addArc(arc[0], arc[1]));
         root.columns().forEach(slimmer::addColumn);
         slimmer.choose(chosen);
@@ -139,10 +153,17 @@ final class Relaxation {
         root.purge();
         double bound = Double.NEGATIVE_INFINITY;
         List<Double> values = new ArrayList<>();
+        boolean renewed = false;
         for (int round = 0; round < ROUNDS_MOST && !workings.stopped.getAsBoolean(); round++) {
             double value = root.solve(workings.secondsLeft.getAsDouble());
             if (Double.isNaN(value)) {
-                return bound;
+                if (renewed) {
+                    return bound;
+                }
+                // the solver may lose its way in the numbers of its last basis, and finds it from the start
+                renew(root.cutsInForce());
+                renewed = true;
+                continue;
             }
             if (Double.isInfinite(value)) {
                 return value;
@@ -161,10 +182,7 @@ final class Relaxation {
             if (enough.test(bound)) {
                 return bound;
             }
-            List<Row> broken = separation.broken(root);
-            if (broken.size() < FEW) {
-                broken.addAll(separation.rounded(root));
-            }
+            List<Row> broken = broken();
             values.add(value);
             boolean stalled =
                     values.size() > PATIENCE && value - values.get(values.size() - 1 - PATIENCE) < gain * value;
@@ -175,6 +193,27 @@ final class Relaxation {
             broken.forEach(root::addRow);
         }
         return bound;
+    }
+
+    /** Cuts that the last solution breaks: those of before that it breaks most, or else new ones. */
+    private List<Row> broken() {
+        record Broken(Row row, double by) {}
+        List<Row> back = pool.stream()
+                .map(row -> new Broken(row, root.broken(row)))
+                .filter(broken -> broken.by > BROKEN)
+                .sorted(Comparator.comparingDouble(broken -> -broken.by))
+                .limit(BACK_AT_ONCE)
+                .map(Broken::row)
+                .toList();
+        if (!back.isEmpty()) {
+            return back;
+        }
+        List<Row> found = separation.broken(root);
+        if (found.size() < FEW) {
+            found.addAll(separation.rounded(root));
+        }
+        pool.addAll(found);
+        return found;
     }
 
     /** Solves until nothing prices in; false where that is not reached. */

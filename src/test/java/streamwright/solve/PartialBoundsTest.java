@@ -82,7 +82,7 @@ class PartialBoundsTest {
         List<Bounded> all = bounded(
                 0,
                 (site, effort, incumbent) ->
-                        new Proof(site, new Strands(), new Items(site), effort, incumbent, -1).run(WORKERS, () -> {}));
+                        new Proof(site, new Strands(), new Items(site), effort, incumbent, WORKERS, -1).run(() -> {}));
         assertThat(all.stream().filter(one -> one.bound > one.optimum - 0.005)).hasSizeGreaterThan(all.size() / 3);
     }
 }

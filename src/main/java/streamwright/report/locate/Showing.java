@@ -55,7 +55,6 @@ final class Showing {
                 lit ? "pixel" : "null",
                 string.use().prop(),
                 string.use().string(),
-                string.label(),
                 lit ? pixel - first + 1 : pixel - (first - nulls) + 1,
                 lit ? Misset.symptoms(cable, board, port, string, pixel) : List.of());
     }
@@ -67,17 +66,7 @@ final class Showing {
         }
         for (Outputs.Line line : outputs.lines()) {
             if ((line.channel() - outputs.channel()) / channels == offset) {
-                String label = line.prop() + " " + line.number();
-                add(
-                        board,
-                        line.output(),
-                        offset + 1,
-                        "output",
-                        line.prop(),
-                        line.number(),
-                        label,
-                        line.output(),
-                        List.of());
+                add(board, line.output(), offset + 1, "output", line.prop(), line.number(), line.output(), List.of());
             }
         }
     }
@@ -94,7 +83,6 @@ final class Showing {
                         "panel",
                         panel.prop(),
                         panel.panel(),
-                        panel.prop(),
                         before + offset + 1,
                         List.of());
             }
@@ -109,10 +97,9 @@ final class Showing {
             String as,
             String prop,
             int string,
-            String label,
             int stringPixel,
             List<Symptom> symptoms) {
         all.add(new Shown(
-                board.id(), board.board().boardId(), port, portPixel, as, prop, string, label, stringPixel, symptoms));
+                board.id(), board.board().boardId(), port, portPixel, as, prop, string, stringPixel, symptoms));
     }
 }

@@ -51,8 +51,7 @@ final class ChannelMap {
                 panel.parts().forEach(part -> rows.add(part(board, panel, part, channels)));
             }
         }
-        return new Sheet("channels", COLUMNS, rows)
-                .cautioned(walk.boards().stream().anyMatch(BoardStop::mains));
+        return new Sheet("channels", COLUMNS, rows);
     }
 
     private static List<Object> string(StringStop string, BoardStop board, int portStart) {

@@ -19,11 +19,10 @@ final class Pulls {
                 "label at to",
                 "nulls",
                 "planned length " + walk.unit());
-        List<Pull> pulls = Pull.of(walk);
-        List<List<Object>> rows =
-                pulls.stream().map(pull -> row(pull, walk.unit())).toList();
-        return new Sheet("pulls", columns, rows)
-                .cautioned(pulls.stream().anyMatch(pull -> pull.kind() == Pull.Kind.INJECTION));
+        return new Sheet(
+                "pulls",
+                columns,
+                Pull.of(walk).stream().map(pull -> row(pull, walk.unit())).toList());
     }
 
     private static List<Object> row(Pull pull, String unit) {

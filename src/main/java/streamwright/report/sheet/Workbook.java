@@ -42,7 +42,7 @@ public final class Workbook {
                     page.value(at, column, number);
                 } else if (!cell.toString().isEmpty()) {
                     page.value(at, column, Cells.text(cell.toString()));
-                    if (cell.toString().indexOf('\n') >= 0 || cell.toString().length() > WIDEST) {
+                    if (cell.toString().indexOf('\n') >= 0) {
                         page.style(at, column).wrapText(true).set();
                     }
                 }

@@ -1,4 +1,4 @@
-package streamwright.report.whatif;
+package streamwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
