@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import streamwright.check.Audit;
 import streamwright.check.Findings;
@@ -31,6 +32,11 @@ import streamwright.yard.Yard;
 final class Comparing {
     /** Plans of so many rows are shown to the next. */
     private static final int STARTS = 3;
+
+    private static final double CENT = 0.005;
+
+    /** Seconds; a row is not begun again for less. */
+    private static final double WORTHWHILE = 2;
 
     /** What one row asks for; {@code boards} is exact, null where any number will do. */
     record Wish(@Nullable Integer boards, double frameRate, double spare, String models, List<BoardOffer> offers) {
@@ -68,6 +74,15 @@ final class Comparing {
         Row(Wish wish, Yard yard) {
             this.wish = wish;
             this.yard = yard;
+        }
+
+        /** Money between the best plan and what is proved; endless where there is no plan. */
+        double gap() {
+            return plan == null ? Double.POSITIVE_INFINITY : plan.cost() - bound;
+        }
+
+        boolean open() {
+            return because.isEmpty() && gap() > CENT;
         }
     }
 
@@ -118,14 +133,31 @@ final class Comparing {
         }
     }
 
+    /**
+     * First the rows with most boards, which as a rule are proved soonest, so that their time is left to the others; what
+     * is left in the end goes to rows that are still open.
+     */
     private void planAll() {
         long begin = System.nanoTime();
-        for (int i = 0; i < rows.size() && !interrupt.asked(); i++) {
-            Row row = rows.get(i);
-            double left = seconds - (System.nanoTime() - begin) / 1e9;
-            plan(row, Math.max(0.2, left / (rows.size() - i)));
-            console.remark("row %d of %d: %s".formatted(i + 1, rows.size(), brief(row)));
+        List<Row> order = rows.stream()
+                .sorted(Comparator.comparingInt(row -> -Objects.requireNonNullElse(row.wish.boards, 0)))
+                .toList();
+        for (int i = 0; i < order.size() && !interrupt.asked(); i++) {
+            plan(order.get(i), Math.max(0.2, left(begin) / (order.size() - i)));
+            console.remark("row %d of %d: %s".formatted(i + 1, rows.size(), brief(order.get(i))));
         }
+        List<Row> open = rows.stream()
+                .filter(Row::open)
+                .sorted(Comparator.comparingDouble(Row::gap))
+                .toList();
+        for (int i = 0; i < open.size() && left(begin) > WORTHWHILE && !interrupt.asked(); i++) {
+            plan(open.get(i), left(begin) / (open.size() - i));
+            console.remark("again: " + brief(open.get(i)));
+        }
+    }
+
+    private double left(long begin) {
+        return seconds - (System.nanoTime() - begin) / 1e9;
     }
 
     private static String brief(Row row) {

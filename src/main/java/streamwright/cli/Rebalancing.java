@@ -100,11 +100,6 @@ final class Rebalancing {
         if (repaired instanceof Repaired.Mended mended) {
             return write(before, mended);
         }
-        if (repaired instanceof Repaired.Beyond beyond) {
-            console.err().println("This version repairs pixel strings whose channels may be numbered anew, not yet:");
-            beyond.what().forEach(each -> console.err().println("  " + each));
-            return Exit.WRONG;
-        }
         tell(before);
         if (!keep.isEmpty()) {
             return clash();

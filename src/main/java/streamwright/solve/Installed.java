@@ -47,6 +47,9 @@ final class Installed {
     /** Boards that cannot stay whatever is done. */
     final int lost;
 
+    /** Props of outputs and panels that the plan has nowhere. */
+    final int fixturesForced;
+
     /** Names that no new board may take. */
     final Set<String> names = new TreeSet<>();
 
@@ -61,13 +64,14 @@ final class Installed {
             }
             int model = model(site, board.model());
             if (model < 0) {
-                gone++;
+                gone += offered(site, board.model()) ? 0 : 1;
                 continue;
             }
             index.put(board.id(), boards.size());
             boards.add(new Standing(board, model, spot(site, board)));
         }
         lost = gone;
+        fixturesForced = fixturesForced(site, plan);
         strings(site);
         Map<String, Integer> jacks = new HashMap<>();
         int jack = 0;
@@ -102,6 +106,21 @@ final class Installed {
         }
     }
 
+    private static int fixturesForced(Site site, Plan plan) {
+        Set<String> there = new TreeSet<>();
+        for (Board board : plan.boards()) {
+            Lying.on(board, 0).stream()
+                    .filter(each -> each.port() == null)
+                    .forEach(each -> there.addAll(each.carries()));
+        }
+        int forced = 0;
+        for (int i = 0; i < site.strings.length; i++) {
+            boolean nowhere = !there.contains(site.strings[i].prop() + "\n" + site.strings[i].number());
+            forced += site.sort[i] != Drives.PIXELS && nowhere ? 1 : 0;
+        }
+        return forced;
+    }
+
     private void hops(Cable cable, @Nullable Integer jack, Map<String, Integer> index) {
         @Nullable Integer from = jack == null ? null : -1 - jack;
         for (String name : cable.boards()) {
@@ -120,6 +139,11 @@ final class Installed {
             }
         }
         return -1;
+    }
+
+    private static boolean offered(Site site, String name) {
+        return site.yard.boards().stream()
+                .anyMatch(offer -> offer.model().name().equals(name));
     }
 
     private static int spot(Site site, Board board) {

@@ -5,13 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import streamwright.layout.Layout;
 import streamwright.layout.Unlay;
 import streamwright.physics.Ground;
 import streamwright.plan.Board;
 import streamwright.plan.Plan;
-import streamwright.plan.PortUse;
 import streamwright.yard.Yard;
 
 /**
@@ -29,18 +29,20 @@ final class Patch {
         this.site = site;
     }
 
-    /** The layout, or null where not all finds a place in the time given. */
+    /** The layout, or null where not all finds a place beside what stays. */
     @Nullable
-    Layout layout(Ground ground, Effort effort) {
-        Layout were = Unlay.of(yard, old);
+    Layout filled(long seed) {
         Draft draft = new Draft(site);
-        new WarmStart(draft).take(were);
-        new Search(draft, new Nearby(site), new SplittableRandom(effort.seed())).fill();
-        if (draft.complete()) {
-            return named(Snapshot.of(draft).layout(site, new Draft(site)));
-        }
+        new WarmStart(draft).take(Unlay.of(yard, old));
+        new Search(draft, new Nearby(site), new SplittableRandom(seed)).fill();
+        return draft.complete() ? named(Snapshot.of(draft).layout(site, new Draft(site))) : null;
+    }
+
+    /** A layout that begins with the old one, however much of it changes; null where none is found in the time given. */
+    @Nullable
+    Layout planned(Ground ground, Effort effort) {
         Budget budget = new Budget(effort.secondsLeft() / 4, 0, effort.seed(), effort.workers(), effort.interrupted());
-        Layout planned = Planner.plan(yard, ground, budget, Outcome.SILENT, List.of(were))
+        Layout planned = Planner.plan(yard, ground, budget, Outcome.SILENT, List.of(Unlay.of(yard, old)))
                 .layoutOrNull();
         return planned == null ? null : named(planned);
     }
@@ -88,12 +90,17 @@ final class Patch {
 
     private static int shared(Board board, Layout.Hung hung) {
         Set<String> there = new HashSet<>();
-        for (PortUse port : board.ports()) {
-            port.strings().forEach(use -> there.add(use.prop() + "\n" + use.string()));
-        }
-        return (int) hung.ports().stream()
+        Lying.on(board, 0).forEach(each -> there.addAll(each.carries()));
+        Stream<String> strings = hung.ports().stream()
                 .flatMap(chain -> chain.strings().stream())
-                .filter(string -> there.contains(string.prop() + "\n" + string.number()))
+                .map(string -> string.prop() + "\n" + string.number());
+        Stream<String> outputs = hung.block() == null
+                ? Stream.empty()
+                : hung.block().props().stream().map(lines -> lines.prop().id() + "\n1");
+        Stream<String> panels = hung.panels().stream().map(panel -> panel.id() + "\n1");
+        return (int) Stream.of(strings, outputs, panels)
+                .flatMap(each -> each)
+                .filter(there::contains)
                 .count();
     }
 }

@@ -1,16 +1,11 @@
 package streamwright.solve;
 
 import com.google.ortools.sat.BoolVar;
-import com.google.ortools.sat.CircuitConstraint;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
-import com.google.ortools.sat.Literal;
-import com.google.ortools.sat.MultipleCircuitConstraint;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,9 +36,6 @@ final class RepairModel {
 
     /** A board of the model: an installed one, or a place for a new one. */
     record Candidate(int model, int installed, int[] spots, BoolVar[] at, BoolVar used) {}
-
-    /** Spots with boards to which a string may go before everything is allowed. */
-    private static final int NEAR = 5;
 
     final CpModel cp = new CpModel();
     final Site site;
@@ -78,8 +70,8 @@ final class RepairModel {
     final LinearExprBuilder work = LinearExpr.newBuilder();
     private final double unit;
     final Scope scope;
-    private final Set<Installed.Hop> trunk;
-    private final boolean[] frozen;
+    final Set<Installed.Hop> trunk;
+    final boolean[] frozen;
 
     /**
      * @param news places for new boards of each model
@@ -120,11 +112,8 @@ final class RepairModel {
         heard = new BoolVar[boards.size()][][];
         last = new BoolVar[n];
         stream = new BoolVar[n][jacks][];
-        cables();
-        if (trunkGiven()) {
-            stayOnCables();
-        }
-        strings();
+        new RepairTrunk(this).build();
+        new RepairStrings(this).build();
         new RepairStreams(this).build();
         new RepairBoards(this).build();
         new RepairWork(this).build();
@@ -214,248 +203,16 @@ final class RepairModel {
                 : null;
     }
 
-    private void arc(CircuitConstraint circuit, int from, int to) {
-        BoolVar arc = bool();
-        circuit.addArc(from, to, arc);
-        arcs.put(from * nodes() + to, arc);
-    }
-
-    /** One circuit through all jacks: each jack's cable, and then on to the next jack. */
-    private void cables() {
-        CircuitConstraint circuit = cp.addCircuit();
-        for (int j = 0; j < jacks; j++) {
-            if (jacks > 1) {
-                arc(circuit, j, (j + 1) % jacks);
-            } else {
-                BoolVar empty = bool();
-                circuit.addArc(j, j, empty);
-                arcs.put(j * nodes() + j, empty);
-            }
-        }
-        for (int b = 0; b < boards.size(); b++) {
-            Candidate board = boards.get(b);
-            int node = jacks + b;
-            circuit.addArc(node, node, board.used.not());
-            for (int j = 0; j < jacks; j++) {
-                if (board.installed < 0 || !trunkGiven() || mayBegin(j, b)) {
-                    arc(circuit, j, node);
-                }
-                arc(circuit, node, j);
-                cableOf[b][j] = bool();
-            }
-            cp.addEquality(LinearExpr.sum(cableOf[b]), board.used);
-            for (int other = 0; other < boards.size(); other++) {
-                if (other != b && addressed(b) && addressed(other) && mayFollow(b, other)) {
-                    arc(circuit, node, jacks + other);
-                }
-            }
-        }
-        for (Map.Entry<Integer, BoolVar> arc : arcs.entrySet()) {
-            int from = arc.getKey() / nodes();
-            int to = arc.getKey() % nodes();
-            if (from < jacks && to >= jacks) {
-                cp.addImplication(arc.getValue(), cableOf[to - jacks][from]);
-            } else if (from >= jacks && to < jacks) {
-                cp.addImplication(arc.getValue(), cableOf[from - jacks][(to + jacks - 1) % jacks]);
-            } else if (from >= jacks) {
-                for (int j = 0; j < jacks; j++) {
-                    Literal is = arc.getValue().not();
-                    cp.addBoolOr(new Literal[] {is, cableOf[from - jacks][j].not(), cableOf[to - jacks][j]});
-                    cp.addBoolOr(new Literal[] {is, cableOf[to - jacks][j].not(), cableOf[from - jacks][j]});
-                }
-            }
-        }
-    }
-
-    private boolean trunkGiven() {
+    boolean trunkGiven() {
         return scope == Scope.STRINGS || scope == Scope.PORTS;
-    }
-
-    private boolean mayFollow(int board, int next) {
-        boolean old = boards.get(board).installed >= 0 && boards.get(next).installed >= 0;
-        return !trunkGiven() || !old || trunk.contains(new Installed.Hop(board, next));
-    }
-
-    /** Whether a cable may begin with an installed board: as it does, or where the one before it is gone. */
-    private boolean mayBegin(int jack, int board) {
-        return trunk.contains(new Installed.Hop(-1 - jack, board));
-    }
-
-    /** Whether a string may be plugged into a board. */
-    private boolean mayPlug(int string, int board) {
-        List<Installed.Seat> seats = installed.seats.get(string);
-        boolean still = !seats.isEmpty() && seats.stream().allMatch(seat -> frozen[seat.board()]);
-        if (board < frozen.length && frozen[board] && !seats.isEmpty() && !still) {
-            return false;
-        }
-        boolean own = seats.isEmpty() || seats.stream().anyMatch(seat -> seat.board() == board);
-        return scope == Scope.ALL || own || (scope == Scope.STRINGS && !still && near(string, board));
-    }
-
-    private boolean mayPlug(int string, int board, int port) {
-        return board >= frozen.length
-                || !frozen[board]
-                || installed.seats.get(string).isEmpty()
-                || installed.seats.get(string).stream().anyMatch(seat -> seat.board() == board && seat.port() == port);
-    }
-
-    /** Whether a board may be, or is, at one of the spots with the shortest leads that have boards. */
-    private boolean near(int string, int board) {
-        int rank = 0;
-        for (Site.Wire lead : site.leads[string]) {
-            boolean any = false;
-            for (int b = 0; b < installed.boards.size(); b++) {
-                any |= installed.boards.get(b).spot() == lead.to();
-            }
-            for (int spot : boards.get(board).spots) {
-                if (spot == lead.to() && (any || rank == 0)) {
-                    return true;
-                }
-            }
-            rank += any ? 1 : 0;
-            if (rank == NEAR) {
-                return false;
-            }
-        }
-        return false;
-    }
-
-    /** Whether one string may follow another. */
-    private boolean mayFollowString(int before, int next) {
-        return scope == Scope.ALL
-                || installed.seats.get(before).isEmpty()
-                || installed.seats.get(next).isEmpty()
-                || installed.seats.get(next).stream().anyMatch(seat -> seat.behind() == before);
-    }
-
-    /** Where the trunk is given, so is each installed board's cable. */
-    private void stayOnCables() {
-        Map<Integer, Integer> next = new HashMap<>();
-        trunk.forEach(hop -> next.put(hop.from(), hop.to()));
-        for (int j = 0; j < jacks; j++) {
-            Set<Integer> passed = new HashSet<>();
-            for (Integer b = next.get(-1 - j); b != null && passed.add(b); b = next.get(b)) {
-                for (int other = 0; other < jacks; other++) {
-                    if (other != j) {
-                        cp.addEquality(cableOf[b][other], 0);
-                        mayHang[b][other] = false;
-                    }
-                }
-            }
-        }
     }
 
     boolean addressed(int board) {
         return site.model(boards.get(board).model).addressed();
     }
 
-    private int ports(int board) {
+    int ports(int board) {
         return modelOf(board).ports().size();
-    }
-
-    private boolean[][] reached() {
-        int n = site.strings.length;
-        boolean[][] reached = new boolean[n][boards.size()];
-        for (int b = 0; b < boards.size(); b++) {
-            for (int s : boards.get(b).spots) {
-                for (Site.Wire wire : site.reach[s]) {
-                    reached[wire.to()][b] = mayPlug(wire.to(), b);
-                }
-            }
-        }
-        return reached;
-    }
-
-    private void strings() {
-        int n = site.strings.length;
-        boolean[][] lead = reached();
-        boolean[][] some = new boolean[n][];
-        for (int i = 0; i < n; i++) {
-            some[i] = lead[i].clone();
-        }
-        for (boolean more = true; more; ) {
-            more = false;
-            for (int i = 0; i < n; i++) {
-                for (Site.Wire before : site.before[i]) {
-                    if (!mayFollowString(before.to(), i)) {
-                        continue;
-                    }
-                    for (int b = 0; b < boards.size(); b++) {
-                        if (some[before.to()][b] && !some[i][b] && mayPlug(i, b)) {
-                            some[i][b] = true;
-                            more = true;
-                        }
-                    }
-                }
-            }
-        }
-        MultipleCircuitConstraint chains = cp.addMultipleCircuit();
-        for (int i = 0; i < n; i++) {
-            BoolVar first = bool();
-            last[i] = bool();
-            chains.addArc(0, i + 1, first);
-            chains.addArc(i + 1, 0, last[i]);
-            List<Literal> heads = new ArrayList<>();
-            List<Literal> all = new ArrayList<>();
-            for (int b = 0; b < boards.size(); b++) {
-                int ports = ports(b);
-                if (lead[i][b]) {
-                    head[i][b] = new BoolVar[ports];
-                }
-                if (some[i][b]) {
-                    on[i][b] = new BoolVar[ports];
-                    for (int p = 0; p < ports; p++) {
-                        on[i][b][p] = bool();
-                        if (!mayPlug(i, b, p)) {
-                            cp.addEquality(on[i][b][p], 0);
-                        }
-                        all.add(on[i][b][p]);
-                        cp.addImplication(on[i][b][p], boards.get(b).used);
-                        if (lead[i][b]) {
-                            head[i][b][p] = bool();
-                            heads.add(head[i][b][p]);
-                            cp.addImplication(head[i][b][p], on[i][b][p]);
-                        }
-                    }
-                }
-            }
-            cp.addExactlyOne(all);
-            cp.addEquality(LinearExpr.sum(heads.toArray(new Literal[0])), first);
-        }
-        for (int i = 0; i < n; i++) {
-            for (Site.Wire wire : site.after[i]) {
-                int j = wire.to();
-                if (!mayFollowString(i, j)) {
-                    continue;
-                }
-                BoolVar follows = bool();
-                behind.put(i * n + j, follows);
-                chains.addArc(i + 1, j + 1, follows);
-                for (int b = 0; b < boards.size(); b++) {
-                    for (int p = 0; p < ports(b); p++) {
-                        if (on[i][b] != null && on[j][b] != null) {
-                            cp.addBoolOr(new Literal[] {follows.not(), on[i][b][p].not(), on[j][b][p]});
-                            cp.addBoolOr(new Literal[] {follows.not(), on[j][b][p].not(), on[i][b][p]});
-                        }
-                    }
-                }
-            }
-        }
-        for (int b = 0; b < boards.size(); b++) {
-            List<Literal> any = new ArrayList<>();
-            for (int p = 0; p < ports(b); p++) {
-                List<Literal> heads = new ArrayList<>();
-                for (int i = 0; i < n; i++) {
-                    if (head[i][b] != null) {
-                        heads.add(head[i][b][p]);
-                    }
-                }
-                cp.addAtMostOne(heads);
-                any.addAll(heads);
-            }
-            any.add(boards.get(b).used.not());
-            cp.addBoolOr(any);
-        }
     }
 
     /** The model of a board. */

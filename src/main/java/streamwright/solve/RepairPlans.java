@@ -1,8 +1,11 @@
 package streamwright.solve;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import streamwright.plan.Board;
 import streamwright.plan.Cable;
+import streamwright.plan.Outputs;
+import streamwright.plan.PanelUse;
 import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 
@@ -31,6 +34,10 @@ final class RepairPlans {
     }
 
     static Board with(Board board, List<PortUse> ports) {
+        return with(board, ports, board.outputs(), board.panels());
+    }
+
+    static Board with(Board board, List<PortUse> ports, @Nullable Outputs outputs, List<PanelUse> panels) {
         return new Board(
                 board.id(),
                 board.model(),
@@ -42,7 +49,7 @@ final class RepairPlans {
                 board.switches(),
                 board.terminator(),
                 ports,
-                board.outputs(),
-                board.panels());
+                outputs,
+                panels);
     }
 }

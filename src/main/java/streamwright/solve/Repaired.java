@@ -22,13 +22,6 @@ public sealed interface Repaired {
         }
     }
 
-    /** The yard asks for what this repair does not lay out. */
-    record Beyond(List<String> what) implements Repaired {
-        public Beyond {
-            what = List.copyOf(what);
-        }
-    }
-
     /** Ended before any repair was found, and nothing is proved. */
     record Stopped() implements Repaired {}
 

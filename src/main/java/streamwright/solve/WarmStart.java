@@ -7,6 +7,7 @@ import streamwright.layout.Layout;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
 import streamwright.yard.PixelString;
+import streamwright.yard.Prop;
 
 /** Takes over a layout of a yard much like the draft's, as far as the draft's yard allows it. */
 final class WarmStart {
@@ -53,6 +54,11 @@ final class WarmStart {
         }
         Hung board = draft.hang(cable, cable.size, spot, model);
         from.ports().forEach(chain -> port(board, chain));
+        Layout.Block block = from.block();
+        if (block != null) {
+            block(board, block);
+        }
+        from.panels().forEach(panel -> panel(board, panel));
         if (board.used == 0 || !draft.lengthsHold(cable)) {
             for (int p = 0; p < board.ports.length; p++) {
                 if (board.ports[p] != null) {
@@ -89,6 +95,41 @@ final class WarmStart {
                 && draft.loads.takes(board.cable, stream, board.model, null, chain)
                 && draft.powerTakes(board, chain.amps())) {
             draft.set(board, port, chain, stream);
+        }
+    }
+
+    /** The props that still fit on the block. */
+    private void block(Hung board, Layout.Block from) {
+        int[] props = from.props().stream()
+                .mapToInt(lines -> strings.getOrDefault(lines.prop().id() + "\n1", -1))
+                .filter(i -> i >= 0 && draft.at[i] == null)
+                .toArray();
+        int stream = from.stream() - 1;
+        boolean hears = board.ports.length > 0
+                && stream < board.cable.load.length
+                && site.sockets.hears(board.model, 0, stream);
+        if (props.length == 0 || !hears) {
+            return;
+        }
+        Blocks.all(site, board.model, props).stream()
+                .filter(chain -> site.kinds[chain.kind()].equals(from.kind()))
+                .filter(chain -> draft.loads.takes(board.cable, stream, board.model, null, chain))
+                .findFirst()
+                .ifPresent(chain -> draft.set(board, 0, chain, stream));
+    }
+
+    private void panel(Hung board, Prop panel) {
+        int string = strings.getOrDefault(panel.id() + "\n1", -1);
+        if (string < 0 || draft.at[string] != null || board.ports.length == 0 || board.ports[0] != null) {
+            return;
+        }
+        int stream = site.sockets.heard[board.model][0] - 1;
+        Chain chain = Chain.of(site, board.spot, board.model, new int[] {string});
+        if (chain != null
+                && stream >= 0
+                && stream < board.cable.load.length
+                && draft.loads.takes(board.cable, stream, board.model, null, chain)) {
+            draft.set(board, 0, chain, stream);
         }
     }
 

@@ -41,7 +41,9 @@ final class Compared {
 
     Set<StringId> on(Wiring wiring, BoardKey board) {
         Set<StringId> strings = new TreeSet<>();
-        Objects.requireNonNull(wiring.boards.get(board)).ports().forEach(port -> strings.addAll(Wiring.strings(port)));
+        Board at = Objects.requireNonNull(wiring.boards.get(board));
+        at.ports().forEach(port -> strings.addAll(Wiring.strings(port)));
+        strings.addAll(Wiring.fixtures(at));
         return strings;
     }
 

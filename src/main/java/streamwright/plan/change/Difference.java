@@ -47,6 +47,7 @@ public final class Difference {
         Compared all = new Compared(yard, before, after);
         TrunkWork.collect(all);
         StringWork.collect(all);
+        FixtureWork.collect(all);
         SettingWork.collect(all);
         return all;
     }

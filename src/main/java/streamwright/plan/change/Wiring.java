@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 import streamwright.plan.Board;
 import streamwright.plan.Cable;
 import streamwright.plan.Injection;
+import streamwright.plan.Outputs;
+import streamwright.plan.PanelUse;
 import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.StreamUse;
@@ -67,6 +69,7 @@ final class Wiring {
                 boards.put(key, board);
             }
             board.ports().forEach(port -> port(key, board, port));
+            carryFixtures(board);
         }
         plan.cables().forEach(cable -> cable(cable, byName));
     }
@@ -77,12 +80,35 @@ final class Wiring {
         for (StringUse use : port.strings()) {
             StringId string = new StringId(use.prop(), use.string());
             seats.computeIfAbsent(string, s -> new ArrayList<>()).add(new Seat(key, port.port(), behind, use));
-            carried.computeIfAbsent(
-                            new StreamKey(board.controller(), board.jack(), port.stream()), s -> new LinkedHashSet<>())
-                    .add(string);
+            carry(board, port.stream(), string);
             behind = string;
         }
         port.injections().forEach(injection -> injections.put(injection, key));
+    }
+
+    /** Props of the board's outputs and panels, each as its first string. */
+    static Set<StringId> fixtures(Board board) {
+        Set<StringId> fixtures = new LinkedHashSet<>();
+        if (board.outputs() != null) {
+            board.outputs().lines().forEach(line -> fixtures.add(new StringId(line.prop(), 1)));
+        }
+        board.panels().forEach(panel -> fixtures.add(new StringId(panel.prop(), 1)));
+        return fixtures;
+    }
+
+    private void carryFixtures(Board board) {
+        Outputs outputs = board.outputs();
+        if (outputs != null) {
+            outputs.lines().forEach(line -> carry(board, outputs.stream(), new StringId(line.prop(), 1)));
+        }
+        for (PanelUse panel : board.panels()) {
+            panel.parts().forEach(part -> carry(board, part.stream(), new StringId(panel.prop(), 1)));
+        }
+    }
+
+    private void carry(Board board, int stream, StringId string) {
+        carried.computeIfAbsent(new StreamKey(board.controller(), board.jack(), stream), s -> new LinkedHashSet<>())
+                .add(string);
     }
 
     private void cable(Cable cable, Map<String, BoardKey> byName) {

@@ -1,0 +1,63 @@
+package streamwright.solve;
+
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.locks.LockSupport;
+import streamwright.yard.Work;
+
+/** Solves repair models within an effort. */
+final class RepairSolver {
+    private final Effort effort;
+
+    RepairSolver(Effort effort) {
+        this.effort = effort;
+    }
+
+    /** The largest of some round parts of a minute of which all work is a whole number. */
+    static double unit(Work work) {
+        double[] all = {work.setting(), work.replug(), work.lead(), work.hop(), work.board(), work.injection()};
+        for (double unit : new double[] {1, 0.5, 0.1, 0.05, 0.01, 0.001}) {
+            boolean whole = true;
+            for (double each : all) {
+                whole &= Math.abs(each / unit - Math.rint(each / unit)) < 1e-9;
+            }
+            if (whole) {
+                return unit;
+            }
+        }
+        return 0.001;
+    }
+
+    CpSolver solver(double seconds) {
+        CpSolver solver = new CpSolver();
+        solver.getParameters()
+                .setMaxTimeInSeconds(seconds)
+                .setNumWorkers(effort.workers() * 2)
+                .setRandomSeed((int) effort.seed())
+                .setCatchSigintSignal(false);
+        return solver;
+    }
+
+    /** Solves; a user who does not want to wait longer is heard while it does. */
+    CpSolverStatus solve(CpSolver solver, RepairModel model) {
+        AtomicBoolean ended = new AtomicBoolean();
+        Thread watch = new Thread(
+                () -> {
+                    while (!ended.get()) {
+                        if (effort.interrupted().getAsBoolean()) {
+                            solver.stopSearch();
+                        }
+                        LockSupport.parkNanos(50_000_000);
+                    }
+                },
+                "streamwright-watch");
+        watch.setDaemon(true);
+        watch.start();
+        try {
+            return solver.solve(model.cp);
+        } finally {
+            ended.set(true);
+        }
+    }
+}
