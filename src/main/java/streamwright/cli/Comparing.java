@@ -17,10 +17,11 @@ import streamwright.physics.Ground;
 import streamwright.physics.GroundPaths;
 import streamwright.plan.Plan;
 import streamwright.plan.StreamUse;
-import streamwright.report.WhatIf;
-import streamwright.report.WhatIfPage;
-import streamwright.report.WhatIfTable;
-import streamwright.report.WhatIfWords;
+import streamwright.report.whatif.WhatIf;
+import streamwright.report.whatif.WhatIfPage;
+import streamwright.report.whatif.WhatIfRemarks;
+import streamwright.report.whatif.WhatIfTable;
+import streamwright.report.whatif.WhatIfWords;
 import streamwright.solve.Budget;
 import streamwright.solve.Outcome;
 import streamwright.solve.Planner;
@@ -117,7 +118,7 @@ final class Comparing {
             List<WhatIf> told =
                     WhatIfWords.told(WhatIf.marked(rows.stream().map(this::told).toList()));
             if (report != null) {
-                write(WhatIfPage.of(yard.name(), yard.units().symbol(), told), report);
+                write(WhatIfPage.of(yard.name(), yard.units().symbol(), told).html(), report);
             }
             console.out().print(json ? Json.text(told) + "\n" : csv ? WhatIfTable.csv(told) : text(told));
             console.out().flush();
@@ -277,23 +278,9 @@ final class Comparing {
     }
 
     private static String text(List<WhatIf> rows) {
-        Table table = new Table(
-                ">boards",
-                ">frames/s",
-                ">spare %",
-                "models",
-                "worth it",
-                "status",
-                ">cost",
-                ">no plan below",
-                ">gap %",
-                ">trunk",
-                ">leads",
-                ">cables",
-                ">fullest %",
-                "in words");
+        Table table = new Table(WhatIfTable.HEADINGS.toArray(String[]::new));
         rows.forEach(row -> table.row(WhatIfTable.cells(row).toArray()));
-        String remarks = String.join("\n", WhatIfWords.remarks(rows));
+        String remarks = String.join("\n", WhatIfRemarks.of(rows));
         return table + "\n" + (remarks.isEmpty() ? "" : "\n" + remarks + "\n");
     }
 

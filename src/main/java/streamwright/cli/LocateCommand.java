@@ -48,10 +48,13 @@ final class LocateCommand implements Callable<Integer> {
     @Option(names = "--slot", paramLabel = "S", description = "A slot of the universe, from 1.")
     private @Nullable Integer slot;
 
-    @Option(names = "--prop", paramLabel = "P", description = "A prop; with --pixel.")
+    @Option(names = "--prop", paramLabel = "P", description = "A prop; with --pixel, where it has any.")
     private @Nullable String prop;
 
-    @Option(names = "--string", paramLabel = "N", description = "Which of the prop's strings, where it has several.")
+    @Option(
+            names = "--string",
+            paramLabel = "N",
+            description = "Which of the prop's strings or outputs, where it has several.")
     private @Nullable Integer string;
 
     @Option(names = "--board", paramLabel = "B", description = "A board; with --port and --pixel.")
@@ -76,7 +79,7 @@ final class LocateCommand implements Callable<Integer> {
     @Option(
             names = "--pixel",
             paramLabel = "N",
-            description = "A pixel from 1: of the string, from the port's start pixel on, or of the stream.")
+            description = "A pixel from 1: of the string or panel, from the port's start pixel on, or of the stream.")
     private @Nullable Integer pixel;
 
     @Option(names = "--json", description = "Prints the addresses as JSON.")
@@ -153,13 +156,13 @@ final class LocateCommand implements Callable<Integer> {
         Map<String, Prop> props = new LinkedHashMap<>();
         yard.props().forEach(each -> props.put(each.id(), each));
         Prop found = Inputs.named("prop", id, props);
-        int strings = found.strings().size();
-        if (string == null && strings > 1) {
-            throw new Wrong(id + " has " + strings + " strings: which? Add --string, e.g. --string 2.");
+        if (found.panel() != null) {
+            return locator.panel(id, given("--pixel", pixel));
         }
-        int number = string == null ? 1 : string;
-        if (number < 1 || number > strings) {
-            throw new Wrong(id + " has " + strings + " strings, so there is no string " + number + ".");
+        boolean mains = found.outputs() > 0;
+        int number = numbered(id, mains ? found.outputs() : found.strings().size(), mains ? "output" : "string");
+        if (mains) {
+            return locator.output(id, number);
         }
         int pixels = found.strings().get(number - 1).pixels();
         int asked = given("--pixel", pixel);
@@ -168,6 +171,18 @@ final class LocateCommand implements Callable<Integer> {
                     + " pixels, so there is no pixel " + asked + ".");
         }
         return locator.string(id, number, asked);
+    }
+
+    /** Which of a prop's strings or outputs is asked for, from 1. */
+    private int numbered(String id, int count, String thing) {
+        if (string == null && count > 1) {
+            throw new Wrong(id + " has " + count + " " + thing + "s: which? Add --string, e.g. --string 2.");
+        }
+        int number = string == null ? 1 : string;
+        if (number < 1 || number > count) {
+            throw new Wrong(id + " has " + count + " " + thing + "s, so there is no " + thing + " " + number + ".");
+        }
+        return number;
     }
 
     private static void named(String what, String name, List<String> known) {

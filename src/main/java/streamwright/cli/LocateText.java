@@ -2,6 +2,7 @@ package streamwright.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import streamwright.report.Cautions;
 import streamwright.report.locate.Shown;
 import streamwright.report.locate.Spot;
 import streamwright.report.locate.Symptom;
@@ -11,9 +12,14 @@ final class LocateText {
     private LocateText() {}
 
     static String of(List<Spot> spots) {
-        return spots.isEmpty()
-                ? "No stream of this plan carries that."
-                : spots.stream().map(LocateText::of).collect(Collectors.joining("\n\n"));
+        if (spots.isEmpty()) {
+            return "No stream of this plan carries that.";
+        }
+        boolean mains = spots.stream()
+                .flatMap(spot -> spot.shown().stream())
+                .anyMatch(shown -> shown.as().equals("output"));
+        String text = spots.stream().map(LocateText::of).collect(Collectors.joining("\n\n"));
+        return mains ? Cautions.POWER + "\n\n" + text : text;
     }
 
     private static String of(Spot spot) {
@@ -55,10 +61,10 @@ final class LocateText {
 
     private static String what(Shown shown) {
         return switch (shown.as()) {
-            case "null" -> "null pixel %d in the wire to %s %d".formatted(shown.pixel(), shown.prop(), shown.string());
-            case "output" -> "mains output of %s %d".formatted(shown.prop(), shown.string());
-            case "panel" -> "%s, pixel %d in row order".formatted(shown.prop(), shown.pixel());
-            default -> "%s %d, pixel %d".formatted(shown.prop(), shown.string(), shown.pixel());
+            case "null" -> "null pixel %d in the wire to %s".formatted(shown.pixel(), shown.label());
+            case "output" -> "mains output of " + shown.label();
+            case "panel" -> "%s, pixel %d in row order".formatted(shown.label(), shown.pixel());
+            default -> "%s, pixel %d".formatted(shown.label(), shown.pixel());
         };
     }
 

@@ -8,17 +8,22 @@ import java.util.Locale;
 
 /** Figures as they are shown: thousands set apart, no more digits than mean something, the same in every country. */
 public final class Figures {
-    private static final DecimalFormatSymbols SYMBOLS = DecimalFormatSymbols.getInstance(Locale.ROOT);
+    private static final DecimalFormat WHOLE = format("#,##0", RoundingMode.HALF_EVEN);
+    private static final DecimalFormat PLAIN = format("#,##0.###", RoundingMode.HALF_EVEN);
+    private static final DecimalFormat MONEY = format("#,##0.00", RoundingMode.HALF_EVEN);
+    private static final DecimalFormat LENGTH = format("#,##0.0", RoundingMode.HALF_EVEN);
+    private static final DecimalFormat CUT = format("#,##0.0", RoundingMode.CEILING);
+    private static final DecimalFormat PERCENT_UP = format("0.0", RoundingMode.CEILING);
 
     private Figures() {}
 
     /** At most three decimals, no zeros at the end. */
     public static String plain(double figure) {
-        return format("#,##0.###", figure, RoundingMode.HALF_EVEN);
+        return text(PLAIN, figure);
     }
 
     public static String plain(long number) {
-        return String.format(Locale.ROOT, "%,d", number);
+        return copy(WHOLE).format(number);
     }
 
     /** A number of things, e.g. {@code 1 cable} or {@code 6,071 pixels}. */
@@ -28,22 +33,36 @@ public final class Figures {
 
     /** Two decimals. */
     public static String money(double amount) {
-        return format("#,##0.00", amount, RoundingMode.HALF_EVEN);
+        return text(MONEY, amount);
     }
 
     /** One decimal. */
     public static String length(double length) {
-        return format("#,##0.0", length, RoundingMode.HALF_EVEN);
+        return text(LENGTH, length);
+    }
+
+    /** The same rounded up: a wire that is cut too short is of no use. */
+    public static String cut(double length) {
+        return text(CUT, length);
     }
 
     /** A share as a percentage with one decimal, rounded up: a gap must not look smaller than it is. */
     public static String percentUp(double share) {
-        return format("0.0", share * 100, RoundingMode.CEILING) + " %";
+        return text(PERCENT_UP, share * 100) + " %";
     }
 
-    private static String format(String pattern, double figure, RoundingMode rounding) {
-        DecimalFormat format = new DecimalFormat(pattern, SYMBOLS);
+    private static String text(DecimalFormat format, double figure) {
+        return copy(format).format(Double.isFinite(figure) ? BigDecimal.valueOf(figure) : figure);
+    }
+
+    /** A format keeps notes while it works, so threads must not share one; to read a pattern anew takes far longer. */
+    private static DecimalFormat copy(DecimalFormat format) {
+        return (DecimalFormat) format.clone();
+    }
+
+    private static DecimalFormat format(String pattern, RoundingMode rounding) {
+        DecimalFormat format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
         format.setRoundingMode(rounding);
-        return format.format(Double.isFinite(figure) ? BigDecimal.valueOf(figure) : figure);
+        return format;
     }
 }

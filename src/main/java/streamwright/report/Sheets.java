@@ -2,12 +2,14 @@ package streamwright.report;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.util.EnumSet;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import streamwright.plan.Plan;
 import streamwright.report.page.PlanPage;
 import streamwright.report.sheet.Csv;
@@ -54,18 +56,29 @@ public final class Sheets {
      */
     public static Map<String, byte[]> of(Yard yard, Plan plan, Set<Kind> asked) {
         Walk walk = Walk.of(yard, plan);
-        List<Sheet> lists = Lists.of(walk);
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        for (Kind kind : asked.isEmpty() ? EnumSet.noneOf(Kind.class) : EnumSet.copyOf(asked)) {
-            files.put(kind.file(), bytes(kind, walk, lists));
+        Map<Kind, byte[]> files = new EnumMap<>(Kind.class);
+        if (asked.equals(Set.of(Kind.PAGE))) {
+            files.put(Kind.PAGE, page(walk));
+        } else {
+            // the page takes as long as all the lists
+            ForkJoinTask<byte[]> page =
+                    asked.contains(Kind.PAGE) ? ForkJoinPool.commonPool().submit(() -> page(walk)) : null;
+            List<Sheet> lists = Lists.of(walk);
+            asked.stream().filter(kind -> kind != Kind.PAGE).forEach(kind -> files.put(kind, bytes(kind, lists)));
+            if (page != null) {
+                files.put(Kind.PAGE, page.join());
+            }
         }
-        return files;
+        Map<String, byte[]> named = new LinkedHashMap<>();
+        files.forEach((kind, bytes) -> named.put(kind.file(), bytes));
+        return named;
     }
 
-    private static byte[] bytes(Kind kind, Walk walk, List<Sheet> lists) {
-        if (kind == Kind.PAGE) {
-            return PlanPage.of(walk).html().getBytes(UTF_8);
-        }
+    private static byte[] page(Walk walk) {
+        return PlanPage.of(walk).html().getBytes(UTF_8);
+    }
+
+    private static byte[] bytes(Kind kind, List<Sheet> lists) {
         if (kind == Kind.WORKBOOK) {
             return Workbook.bytes(lists);
         }

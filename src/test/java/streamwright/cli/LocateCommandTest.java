@@ -36,7 +36,7 @@ class LocateCommandTest {
                         "channels  910-912 of garage",
                         "universe  2, slot 400",
                         "B1 (ID 1), port 2, pixel 2 from its start pixel on",
-                        "garage wreath 1, pixel 2",
+                        "garage wreath, pixel 2",
                         "to be seen");
     }
 
@@ -86,5 +86,25 @@ class LocateCommandTest {
         assertThat(ran.status()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains(told);
+    }
+
+    /** As the kept plan of the festival has them: output 2 of B4 on channel 3650, the panel's second quarter on stream 2. */
+    @Test
+    void outputsAndPanelsAreFoundByTheirPropToo() {
+        String yard = "demo/festival/yard.yaml";
+        String plan = "demo/festival/plan.json";
+        Ran mains = Ran.of("locate", yard, plan, "--prop", "crane floods", "--string", "1");
+        assertThat(mains.status()).isZero();
+        assertThat(mains.out())
+                .startsWith("CAUTION: ")
+                .contains("B4 (ID 4), output 2", "mains output of crane floods 1", "channels  3649-3651 of booth");
+        Ran panel = Ran.of("locate", yard, plan, "--prop", "news wall", "--pixel", "513");
+        assertThat(panel.status()).isZero();
+        assertThat(panel.out())
+                .doesNotContain("CAUTION")
+                .contains("booth 4 stream 2, pixel 1 ", "news wall, pixel 513 in row order");
+        Ran which = Ran.of("locate", yard, plan, "--prop", "crane floods");
+        assertThat(which.status()).isEqualTo(2);
+        assertThat(which.err()).contains("3 outputs: which? Add --string");
     }
 }

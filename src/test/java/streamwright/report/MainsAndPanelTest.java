@@ -65,4 +65,22 @@ class MainsAndPanelTest {
         assertThat(rows("commissioning.csv").stream().map(row -> row.get("send at full")))
                 .contains("channel 151", "channels 157-159", "channels 394-396");
     }
+
+    @Test
+    void theCautionStandsFirstInEveryListWithMainsAndNothingIsSaidOfAmpsThatNobodyKnows() {
+        for (String file : List.of("channels.csv", "boards.csv", "commissioning.csv")) {
+            assertThat(rows(file).get(0).get("caution")).as(file).isEqualTo(Cautions.line());
+        }
+        assertThat(rows("boards.csv").stream().map(row -> row.get("amps at show")))
+                .startsWith("")
+                .endsWith("");
+    }
+
+    /** Four outputs on a channel each, and two halves of the panel of 40 pixels with three channels a pixel. */
+    @Test
+    void searchFindsOutputsAndPanelsByNameAndChannel() {
+        assertThat(card("B2").select("[data-c0]").eachAttr("data-c0")).containsExactly("151", "152", "153", "154");
+        assertThat(card("B2").select("[data-find^=flood 3 ]")).hasSize(1);
+        assertThat(card("B3").select("[data-find^=sign ]").eachAttr("data-c1")).containsExactly("276", "396");
+    }
 }

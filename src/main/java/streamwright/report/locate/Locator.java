@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import streamwright.physics.Channels;
+import streamwright.plan.Outputs;
+import streamwright.plan.PanelUse;
 import streamwright.plan.StreamUse;
 import streamwright.report.walk.BoardStop;
 import streamwright.report.walk.CableWalk;
@@ -75,6 +77,44 @@ public final class Locator {
                 if (stop.id().equals(board) && each.use().port() == port && pixel >= 1) {
                     int position = each.use().startPixel() + pixel - 1;
                     spots.addAll(stream(stop.controller().id(), stop.board().jack(), each.use().stream(), position));
+                }
+            }
+        }
+        return spots;
+    }
+
+    /** A mains output of a prop, numbered from 1: the pixel whose channels switch it. */
+    public List<Spot> output(String prop, int number) {
+        List<Spot> spots = new ArrayList<>();
+        for (BoardStop stop : walk.boards()) {
+            Outputs outputs = stop.board().outputs();
+            if (outputs == null) {
+                continue;
+            }
+            for (Outputs.Line line : outputs.lines()) {
+                if (line.prop().equals(prop) && line.number() == number) {
+                    channel(stop.controller().id(), line.channel()).stream()
+                            .filter(spot -> spot.jack() == stop.board().jack() && spot.stream() == outputs.stream())
+                            .forEach(spots::add);
+                }
+            }
+        }
+        return spots;
+    }
+
+    /** A pixel of a prop's panel, 1-based in row order. */
+    public List<Spot> panel(String prop, int pixel) {
+        List<Spot> spots = new ArrayList<>();
+        for (BoardStop stop : walk.boards()) {
+            for (PanelUse panel : stop.board().panels()) {
+                int before = 0;
+                for (PanelUse.Part part : panel.prop().equals(prop) ? panel.parts() : List.<PanelUse.Part>of()) {
+                    int within = pixel - before;
+                    if (within >= 1 && within <= part.pixels()) {
+                        int position = part.startPixel() + within - 1;
+                        spots.addAll(stream(stop.controller().id(), stop.board().jack(), part.stream(), position));
+                    }
+                    before += part.pixels();
                 }
             }
         }

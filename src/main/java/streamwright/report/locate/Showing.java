@@ -55,6 +55,7 @@ final class Showing {
                 lit ? "pixel" : "null",
                 string.use().prop(),
                 string.use().string(),
+                string.label(),
                 lit ? pixel - first + 1 : pixel - (first - nulls) + 1,
                 lit ? Misset.symptoms(cable, board, port, string, pixel) : List.of());
     }
@@ -66,7 +67,17 @@ final class Showing {
         }
         for (Outputs.Line line : outputs.lines()) {
             if ((line.channel() - outputs.channel()) / channels == offset) {
-                add(board, line.output(), offset + 1, "output", line.prop(), line.number(), line.output(), List.of());
+                String label = line.prop() + " " + line.number();
+                add(
+                        board,
+                        line.output(),
+                        offset + 1,
+                        "output",
+                        line.prop(),
+                        line.number(),
+                        label,
+                        line.output(),
+                        List.of());
             }
         }
     }
@@ -83,6 +94,7 @@ final class Showing {
                         "panel",
                         panel.prop(),
                         panel.panel(),
+                        panel.prop(),
                         before + offset + 1,
                         List.of());
             }
@@ -97,9 +109,10 @@ final class Showing {
             String as,
             String prop,
             int string,
+            String label,
             int stringPixel,
             List<Symptom> symptoms) {
         all.add(new Shown(
-                board.id(), board.board().boardId(), port, portPixel, as, prop, string, stringPixel, symptoms));
+                board.id(), board.board().boardId(), port, portPixel, as, prop, string, label, stringPixel, symptoms));
     }
 }

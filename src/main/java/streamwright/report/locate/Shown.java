@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param portPixel 1-based from the start pixel of the port
  * @param as one of the words "pixel" (of a string), "null" (in the wire before it), "output" and "panel"
  * @param string number of the string, output or panel within its prop
+ * @param label what the string, output or panel is called
  * @param pixel 1-based within the string or panel; for a null pixel which of the wire's; for outputs the output
  * @param ifSetTo what would be seen at the string if the board's switches stood otherwise; only for strings
  */
@@ -22,6 +23,7 @@ public record Shown(
         String as,
         String prop,
         int string,
+        String label,
         int pixel,
         List<Symptom> ifSetTo) {
     public Shown {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  * The yard's map as a drawing.
  *
  * @param bar length of the scale bar in drawing units, {@code barText} what it stands for
+ * @param tiles parts of it for paper, larger
  */
 public record Chart(
         double width,
@@ -18,14 +19,14 @@ public record Chart(
         List<Text> texts,
         double bar,
         String barText,
-        List<Tick> ticks) {
+        List<Tile> tiles) {
     public Chart {
         areas = List.copyOf(areas);
         trunks = List.copyOf(trunks);
         wires = List.copyOf(wires);
         marks = List.copyOf(marks);
         texts = List.copyOf(texts);
-        ticks = List.copyOf(ticks);
+        tiles = List.copyOf(tiles);
     }
 
     /** An obstacle. */
@@ -74,6 +75,6 @@ public record Chart(
     /** A label that shows from a zoom on. */
     public record Text(String kind, double x, double y, double dx, double dy, int zoom, String text) {}
 
-    /** A coordinate at the frame. */
-    public record Tick(boolean across, double at, String text) {}
+    /** A part of the drawing, shown so many times as large; {@code heading} tells which. */
+    public record Tile(double x, double y, double width, double height, int zoom, String heading) {}
 }

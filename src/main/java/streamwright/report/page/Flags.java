@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import streamwright.report.walk.BoardStop;
 import streamwright.report.walk.CableWalk;
 import streamwright.report.walk.Walk;
@@ -58,12 +59,17 @@ final class Flags {
         double wide = flags.stream().mapToDouble(Flag::width).max().orElse(0);
         double high = HEIGHT * flags.size();
         List<Clutter.Wish> choices = new ArrayList<>();
-        for (double away = near; away < near + 4 * HEIGHT; away += HEIGHT) {
+        for (double away = near; away < near + 6 * HEIGHT; away += HEIGHT) {
             for (double bottom : new double[] {-away, away + high}) {
                 choices.add(new Clutter.Wish(scale.x(at), scale.y(at), -wide / 2, bottom, wide, high));
             }
         }
-        Clutter.Wish chosen = choices.stream().filter(clutter::open).findFirst().orElse(choices.get(0));
+        List<Clutter.Wish> inside = choices.stream()
+                .filter(wish -> scale.holds(wish.y() + wish.dy() - high, wish.y() + wish.dy()))
+                .toList();
+        Clutter.Wish chosen = Stream.concat(inside.stream().filter(clutter::open), inside.stream())
+                .findFirst()
+                .orElse(choices.get(0));
         clutter.keepFree(chosen);
         boolean above = chosen.dy() < 0;
         double edge = above ? chosen.dy() : chosen.dy() - high;

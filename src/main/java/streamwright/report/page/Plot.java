@@ -91,9 +91,12 @@ public record Plot(String across, String up, List<Series> series) {
         double least = values.stream().mapToDouble(Double::doubleValue).min().orElse(0);
         double most = values.stream().mapToDouble(Double::doubleValue).max().orElse(1);
         double wide = most > least ? most - least : Math.max(1, Math.abs(most));
+        boolean whole = values.stream().allMatch(value -> value == Math.rint(value));
         double power = Math.pow(10, Math.floor(Math.log10(wide / TICKS)));
         double step = power
                 * (wide / TICKS / power > 5 ? 10 : wide / TICKS / power > 2 ? 5 : wide / TICKS / power > 1 ? 2 : 1);
+        // there is no half a board
+        step = whole ? Math.max(1, step) : step;
         List<Double> ticks = new ArrayList<>();
         double first = Math.floor(least / step - 0.2) * step;
         for (int i = 0; ticks.isEmpty() || ticks.get(i - 1) < most + step * 0.2 || i < 2; i++) {

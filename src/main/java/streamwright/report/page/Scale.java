@@ -61,6 +61,16 @@ final class Scale {
         return round((north - place.y()) * factor + MARGIN);
     }
 
+    /** Whether a stretch from the upper to the lower height lies on the drawing. */
+    boolean holds(double upper, double lower) {
+        return upper >= 1 && lower <= height - 1;
+    }
+
+    /** Where in the yard a point of the drawing is. */
+    Point place(double x, double y) {
+        return new Point((x - MARGIN) / factor + west, north - (y - MARGIN) / factor);
+    }
+
     /** Drawing units to one unit of the yard. */
     double factor() {
         return factor;

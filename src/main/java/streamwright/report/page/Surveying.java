@@ -1,11 +1,14 @@
 package streamwright.report.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import streamwright.report.Figures;
@@ -34,6 +37,7 @@ final class Surveying {
     private final Route route;
     private final Clutter clutter = new Clutter();
     private final Map<Point, Integer> crowd = new HashMap<>();
+    private final Map<String, Point> named = new LinkedHashMap<>();
     private final List<Chart.Line> trunks = new ArrayList<>();
     private final List<Chart.Line> wires = new ArrayList<>();
     private final List<Chart.Mark> marks = new ArrayList<>();
@@ -70,7 +74,7 @@ final class Surveying {
                 texts,
                 length * scale.factor(),
                 Figures.plain(length) + " " + walk.unit(),
-                List.of());
+                Tiles.of(scale, marks, texts, walk.unit()));
     }
 
     private void spots() {
@@ -85,13 +89,20 @@ final class Surveying {
 
     private void trunk(CableWalk cable) {
         Point from = cable.controller().at();
+        List<List<Point>> legs = new ArrayList<>();
         for (BoardStop stop : cable.boards()) {
             Point to = stop.board().at();
             List<Point> way = route.points(from, to);
             String title = cable.label() + ", hop " + stop.place() + " of " + stop.of() + ": " + stop.from() + " to "
-                    + stop.id() + ", " + Figures.length(stop.hop()) + " " + walk.unit();
+                    + stop.id() + ", " + Figures.cut(stop.hop()) + " " + walk.unit();
+            IntStream.range(1, way.size()).forEach(i -> legs.add(List.of(way.get(i - 1), way.get(i))));
             trunks.add(new Chart.Line("trunk", cable.number(), drawn(way), title, List.of(), arrow(way)));
             from = to;
+        }
+        if (walk.cables().size() > 1) {
+            legs.stream()
+                    .max(Comparator.comparingDouble(leg -> flat(leg.get(0), leg.get(1))))
+                    .ifPresent(leg -> named.put(cable.label(), middle(leg)));
         }
     }
 
@@ -129,7 +140,7 @@ final class Surveying {
         List<Point> way = route.points(from, string.string().feed());
         String kind = string.byLead() ? "lead" : "jumper";
         String title = (string.byLead() ? port.label() : string.after()) + " to " + string.label() + ", "
-                + Figures.length(string.use().length()) + " " + walk.unit();
+                + Figures.cut(string.use().length()) + " " + walk.unit();
         wires.add(new Chart.Line(
                 kind, cable.number(), drawn(way), title, beads(way, string.use().nulls()), null));
     }
@@ -220,12 +231,17 @@ final class Surveying {
         text("controller-name", controller.at(), controller.id(), 12);
     }
 
-    /** One label a prop, at its first string; where that is its own name's place, strings find themselves by pointing. */
+    /**
+     * Each cable on its longest hop, since there are more cables than patterns; then one label a prop, at its first
+     * string; where that is its own name's place, strings find
+     * themselves by pointing.
+     */
     private void names() {
         walk.yard().obstacles().forEach(each -> text("area-name", middle(each.ring()), each.id(), 0));
-        Set<String> named = new HashSet<>();
+        named.forEach((label, at) -> text("cable-name", at, label, 8));
+        Set<String> seen = new HashSet<>();
         for (StringStop string : walk.strings()) {
-            if (named.add(string.use().prop())) {
+            if (seen.add(string.use().prop())) {
                 text("prop-name", string.string().feed(), string.use().prop(), 8);
             }
         }

@@ -66,8 +66,13 @@ final class Boards {
                 carries(stop),
                 first ? Cautions.line() : "",
                 stop.volts(),
-                Cells.figure(stop.ampsShow(), 3),
-                Cells.figure(stop.ampsFull(), 3));
+                amps(stop, stop.ampsShow()),
+                amps(stop, stop.ampsFull()));
+    }
+
+    /** The plan knows what strings draw, and nothing of panels and mains loads. */
+    private static Object amps(BoardStop stop, double amps) {
+        return stop.ports().isEmpty() ? "" : Cells.figure(amps, 3);
     }
 
     /** Which switches are up, for those who would rather count than read bits; a spreadsheet drops leading noughts. */

@@ -51,7 +51,8 @@ final class ChannelMap {
                 panel.parts().forEach(part -> rows.add(part(board, panel, part, channels)));
             }
         }
-        return new Sheet("channels", COLUMNS, rows);
+        return new Sheet("channels", COLUMNS, rows)
+                .cautioned(walk.boards().stream().anyMatch(BoardStop::mains));
     }
 
     private static List<Object> string(StringStop string, BoardStop board, int portStart) {

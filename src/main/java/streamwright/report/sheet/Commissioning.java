@@ -16,13 +16,13 @@ final class Commissioning {
             "send at full",
             "to see",
             "pixels",
+            "caution",
             "amps at show",
             "done",
             "date",
             "initials",
             "firmware number",
-            "built otherwise",
-            "caution");
+            "built otherwise");
 
     private Commissioning() {}
 
@@ -49,6 +49,6 @@ final class Commissioning {
     private static List<Object> row(
             BoardStop board, String step, String send, String see, Object pixels, Object amps, String caution) {
         return List.of(
-                board.cable(), board.place(), board.id(), step, send, see, pixels, amps, "", "", "", "", "", caution);
+                board.cable(), board.place(), board.id(), step, send, see, pixels, caution, amps, "", "", "", "", "");
     }
 }

@@ -2,6 +2,7 @@ package streamwright.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What stands on the flag at one end of a run: from here to there, and how long. */
 public final class Label {
@@ -12,18 +13,20 @@ public final class Label {
 
     /** At the end where the data comes from, e.g. {@code B7-3 > gable 1, 4 m}; broken into lines. */
     static String atFrom(String from, String to, String length) {
-        return wrapped(from + " > " + to + ", " + length);
+        return wrapped(from + " > " + to + ",", length);
     }
 
     /** At the other end, which is named first there too. */
     static String atTo(String from, String to, String length) {
-        return wrapped(to + " < " + from + ", " + length);
+        return wrapped(to + " < " + from + ",", length);
     }
 
-    private static String wrapped(String text) {
+    /** The length, which is short, stays whole: a line with nothing but its unit reads as a mistake. */
+    private static String wrapped(String text, String length) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.split(" ", -1)) {
+        for (String word :
+                Stream.concat(Stream.of(text.split(" ", -1)), Stream.of(length)).toList()) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (longer.length() <= WIDEST) {
                 line = longer;

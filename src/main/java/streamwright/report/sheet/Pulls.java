@@ -19,10 +19,11 @@ final class Pulls {
                 "label at to",
                 "nulls",
                 "planned length " + walk.unit());
-        return new Sheet(
-                "pulls",
-                columns,
-                Pull.of(walk).stream().map(pull -> row(pull, walk.unit())).toList());
+        List<Pull> pulls = Pull.of(walk);
+        List<List<Object>> rows =
+                pulls.stream().map(pull -> row(pull, walk.unit())).toList();
+        return new Sheet("pulls", columns, rows)
+                .cautioned(pulls.stream().anyMatch(pull -> pull.kind() == Pull.Kind.INJECTION));
     }
 
     private static List<Object> row(Pull pull, String unit) {

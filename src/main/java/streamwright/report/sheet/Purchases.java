@@ -19,10 +19,12 @@ final class Purchases {
     private static final String NO_PRICE = "no price in the yard file, not in the cost";
 
     private final Walk walk;
+    private final List<Pull> pulls;
     private final List<Purchase> list = new ArrayList<>();
 
     private Purchases(Walk walk) {
         this.walk = walk;
+        pulls = Pull.of(walk);
     }
 
     static List<Purchase> of(Walk walk) {
@@ -74,7 +76,7 @@ final class Purchases {
     }
 
     private List<Pull> pieces(Pull.Kind kind) {
-        return Pull.of(walk).stream().filter(pull -> pull.kind() == kind).toList();
+        return pulls.stream().filter(pull -> pull.kind() == kind).toList();
     }
 
     private void places() {
@@ -89,9 +91,8 @@ final class Purchases {
     private void smallParts() {
         long plugs = 2L * walk.boards().size();
         list.add(Purchase.unpriced("connector", "plug of the trunk, two a hop", plugs, NO_PRICE));
-        long pairs = Pull.of(walk).stream()
-                .filter(pull -> pull.kind() != Pull.Kind.TRUNK)
-                .count();
+        long pairs =
+                pulls.stream().filter(pull -> pull.kind() != Pull.Kind.TRUNK).count();
         if (pairs > 0) {
             list.add(
                     Purchase.unpriced("connector", "connector pair, one a lead, jumper or injection", pairs, NO_PRICE));

@@ -42,7 +42,7 @@ public final class Workbook {
                     page.value(at, column, number);
                 } else if (!cell.toString().isEmpty()) {
                     page.value(at, column, Cells.text(cell.toString()));
-                    if (cell.toString().indexOf('\n') >= 0) {
+                    if (cell.toString().indexOf('\n') >= 0 || cell.toString().length() > WIDEST) {
                         page.style(at, column).wrapText(true).set();
                     }
                 }

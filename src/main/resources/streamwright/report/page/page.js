@@ -32,14 +32,15 @@
     var view = whole.slice();
     var show = function () {
       map.setAttribute("viewBox", view.map(function (v) { return v.toFixed(2); }).join(" "));
-      var zoom = whole[2] / view[2];
-      map.setAttribute("data-z", zoom >= 15.9 ? 16 : zoom >= 7.9 ? 8 : zoom >= 3.9 ? 4 : zoom >= 1.9 ? 2 : 1);
       size();
     };
+    /* which labels have room goes by how large the drawing is on this screen; on a small one letters shrink a little */
     var size = function () {
       var box = map.getBoundingClientRect();
-      var pixel = Math.max(view[2] / box.width, view[3] / box.height);
-      if (box.width > 0) { map.style.setProperty("--k", pixel.toFixed(4)); }
+      if (box.width <= 0) { return; }
+      var unit = Math.min(box.width / view[2], box.height / view[3]);
+      map.setAttribute("data-z", [16, 8, 4, 2, 1].find(function (zoom) { return unit >= zoom * 0.85; }) || 0);
+      map.style.setProperty("--k", Math.min(1 / unit, 1.7).toFixed(4));
     };
     var clamp = function (v, low, high) { return Math.min(high, Math.max(low, v)); };
     var move = function (x, y) {
@@ -123,8 +124,17 @@
       event.preventDefault();
     });
     window.addEventListener("resize", size);
-    window.addEventListener("beforeprint", function () { view = whole.slice(); map.style.removeProperty("--k"); show(); map.style.removeProperty("--k"); });
-    window.addEventListener("afterprint", size);
+    /* paper has no zoom: large yards follow in parts, which are copies that live only while one prints */
+    var tiles = all(".tile svg");
+    window.addEventListener("beforeprint", function () {
+      view = whole.slice(); show(); map.style.removeProperty("--k"); map.setAttribute("data-z", 1);
+      tiles.forEach(function (tile) {
+        var copy = document.createElementNS("http://www.w3.org/2000/svg", "use");
+        copy.setAttribute("href", "#drawing");
+        tile.replaceChildren(copy);
+      });
+    });
+    window.addEventListener("afterprint", function () { tiles.forEach(function (tile) { tile.replaceChildren(); }); size(); });
     size();
   }
 
@@ -173,6 +183,7 @@
     found.textContent = count === 1 ? "1 place" : count + " places";
   }
   if (field) {
+    field.form.hidden = things.length === 0;
     field.addEventListener("input", seek);
     field.form.addEventListener("submit", function (event) {
       event.preventDefault();

@@ -1,26 +1,28 @@
-package streamwright.report;
+package streamwright.report.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import streamwright.report.Figures;
 
 /** The rows of a comparison as cells of text, and as comma-separated values. */
 public final class WhatIfTable {
+    /** Those that start with {@code >} stand over figures. */
     public static final List<String> HEADINGS = List.of(
-            "boards",
-            "frames/s",
-            "spare %",
+            ">boards",
+            ">frames/s",
+            ">spare %",
             "models",
             "worth it",
             "status",
-            "cost",
-            "no plan below",
-            "gap %",
-            "trunk",
-            "leads",
-            "cables",
-            "fullest %",
+            ">cost",
+            ">no plan below",
+            ">gap %",
+            ">trunk",
+            ">leads",
+            ">cables",
+            ">fullest %",
             "in words");
 
     private static final String COLUMNS =

@@ -1,4 +1,4 @@
-package streamwright.report;
+package streamwright.report.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
