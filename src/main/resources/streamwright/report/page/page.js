@@ -4,6 +4,12 @@
   var map = document.getElementById("yardmap");
   var readout = document.getElementById("readout");
   var marks = map ? all("a.mark", map) : [];
+  var reached = marks[0];
+  var marksOf = new Map();
+  marks.forEach(function (mark) {
+    var id = mark.getAttribute("data-for");
+    marksOf.set(id, (marksOf.get(id) || []).concat(mark));
+  });
 
   /* what is pointed at, told in words */
   function tell(mark) {
@@ -17,7 +23,9 @@
     readout.appendChild(name);
     var note = target.querySelector(".note");
     if (note && note.textContent) { readout.appendChild(note.cloneNode(true)); }
-    marks.forEach(function (each) { each.tabIndex = each === mark ? 0 : -1; });
+    reached.tabIndex = -1;
+    mark.tabIndex = 0;
+    reached = mark;
   }
   marks.forEach(function (mark, i) {
     mark.tabIndex = i === 0 ? 0 : -1;
@@ -157,8 +165,15 @@
           && number(e, "data-c0") <= c && c <= number(e, "data-c1");
       };
     }
+    /* what was asked, word for word; else as the begin of it; else its words wherever they stand */
+    var literal = "(^|[^\\w])" + question.replace(/[^\w\s]/g, "\\$&");
+    var phrase = [literal + "(?!\\w)", literal].map(function (text) { return new RegExp(text); }).find(function (pattern) {
+      return things.some(function (thing) { return pattern.test(thing.text); });
+    });
     var words = question.split(/\s+/);
-    return function (thing) { return words.every(function (word) { return thing.text.indexOf(word) >= 0; }); };
+    return function (thing) {
+      return phrase ? phrase.test(thing.text) : words.every(function (word) { return thing.text.indexOf(word) >= 0; });
+    };
   }
   function seek() {
     var question = field.value.trim().toLowerCase();
@@ -171,7 +186,7 @@
       if (!passes(thing)) { return; }
       count++;
       thing.element.classList.add("on");
-      marks.forEach(function (mark) { if (mark.getAttribute("data-for") === thing.element.id) { mark.classList.add("on"); } });
+      (marksOf.get(thing.element.id) || []).forEach(function (mark) { mark.classList.add("on"); });
       if (count <= 60 && thing.element.id) {
         var item = document.createElement("li"), link = document.createElement("a");
         link.href = "#" + thing.element.id;

@@ -140,6 +140,9 @@ class PageInBrowserTest {
         assertThat(hits("universe " + string.universe() + " slot " + string.slot()))
                 .containsExactly(string.label());
         assertThat(hits(string.label())).contains(string.label());
+        // a phrase is not taken for its words, which many others have too
+        assertThat(hits("gable 2")).containsExactly("gable 2");
+        assertThat(hits("2 gable").size()).isGreaterThan(1);
         assertThat(hits("no such thing anywhere")).isEmpty();
         assertThat(browser.driver.findElement(By.id("found")).getText()).isEqualTo("0 places");
         hits("channel " + channel);
