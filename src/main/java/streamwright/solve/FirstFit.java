@@ -127,7 +127,7 @@ final class FirstFit {
                 continue;
             }
             Blocks.joined(site, board.model, block, near.to()).stream()
-                    .filter(more -> draft.loads.takes(board.cable, board.stream[0], board.model, block, more))
+                    .filter(more -> takes(board.cable, board.stream[0], board.model, block, more))
                     .findFirst()
                     .ifPresent(more -> draft.set(board, 0, more, board.stream[0]));
         }
@@ -152,7 +152,7 @@ final class FirstFit {
             }
             Chain longer = draft.chains.of(board.spot, board.model, chain.with(chain.strings().length, jumper.to()));
             if (longer != null
-                    && draft.loads.takes(board.cable, board.stream[port], board.model, chain, longer)
+                    && takes(board.cable, board.stream[port], board.model, chain, longer)
                     && draft.powerTakes(board, longer.amps() - chain.amps())
                     && longer.cost() - chain.cost() <= jumper.cost() + 1e-9) {
                 draft.set(board, port, longer, board.stream[port]);
@@ -179,16 +179,27 @@ final class FirstFit {
         return alone == null ? List.of() : List.of(alone);
     }
 
+    private long weight(Hung board, int stream, Chain alone) {
+        return site.kept.on ? draft.loads.weight(board.cable, stream, board.model, alone) : board.cable.load[stream];
+    }
+
+    /** Whether a stream takes a chain even if none of its pictures were there yet: practice numbers each prop anew. */
+    private boolean takes(Cable cable, int stream, int model, @Nullable Chain now, Chain then) {
+        int more = now == null ? then.pixels() : then.pixels() - now.pixels();
+        boolean counted = site.kept.on
+                || then.pictures().length == 0
+                || cable.load[stream] + more <= site.limit[cable.controller][then.kind()];
+        return counted && draft.loads.takes(cable, stream, model, now, then);
+    }
+
     private boolean put(Hung board, Chain alone) {
         int bestPort = -1;
         int bestStream = -1;
         long least = Long.MAX_VALUE;
         for (int p = 0; p < board.ports.length; p++) {
             for (int s = 0; s < board.cable.load.length && board.ports[p] == null; s++) {
-                long weight = site.sockets.hears(board.model, p, s)
-                        ? draft.loads.weight(board.cable, s, board.model, alone)
-                        : Long.MAX_VALUE;
-                if (weight < least && draft.loads.takes(board.cable, s, board.model, null, alone)) {
+                long weight = site.sockets.hears(board.model, p, s) ? weight(board, s, alone) : Long.MAX_VALUE;
+                if (weight < least && takes(board.cable, s, board.model, null, alone)) {
                     bestPort = p;
                     bestStream = s;
                     least = weight;

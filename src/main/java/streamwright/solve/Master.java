@@ -91,7 +91,7 @@ final class Master {
     /** Values of the last solution; zeros before the first. */
     double[][] arcValue;
 
-    double[] usedValue = new double[0];
+    double[] usedValue;
     double[][] boardValue;
 
     /** {@code served[k][p]}: strings of item k served from spot p. */
@@ -140,6 +140,7 @@ final class Master {
         used = new MPVariable[spots];
         board = new MPVariable[spots][site.offers.length];
         arcValue = new double[controllers + spots][spots];
+        usedValue = new double[spots];
         boardValue = new double[spots][site.offers.length];
         paid = new MPVariable[site.offers.length];
         double loops = site.loops() * site.trunkPrice;

@@ -28,6 +28,9 @@ final class Relaxation {
 
     private static final double BROKEN = 2e-3;
 
+    /** How often the solver may lose its way, the last time without cuts. */
+    private static final int RENEWED_MOST = 2;
+
     private final Site site;
     private final Items items;
     private final Separation separation;
@@ -153,16 +156,16 @@ final class Relaxation {
         root.purge();
         double bound = Double.NEGATIVE_INFINITY;
         List<Double> values = new ArrayList<>();
-        boolean renewed = false;
+        int renewed = 0;
         for (int round = 0; round < ROUNDS_MOST && !workings.stopped.getAsBoolean(); round++) {
             double value = root.solve(workings.secondsLeft.getAsDouble());
             if (Double.isNaN(value)) {
-                if (renewed) {
+                if (renewed == RENEWED_MOST || workings.stopped.getAsBoolean()) {
                     return bound;
                 }
                 // the solver may lose its way in the numbers of its last basis, and finds it from the start
-                renew(root.cutsInForce());
-                renewed = true;
+                renewed++;
+                renew(renewed == RENEWED_MOST ? List.of() : root.cutsInForce());
                 continue;
             }
             if (Double.isInfinite(value)) {
