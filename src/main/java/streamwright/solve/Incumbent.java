@@ -29,8 +29,9 @@ final class Incumbent {
         return best == null ? Double.POSITIVE_INFINITY : best.cost();
     }
 
+    /** Of a plan that is proved the cheapest: its cost, without the rounding of solvers. */
     synchronized double bound() {
-        return Math.min(bound, cost());
+        return proved() ? cost() : Math.min(bound, cost());
     }
 
     synchronized void offer(Snapshot plan) {
