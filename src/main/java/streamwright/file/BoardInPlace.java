@@ -17,7 +17,7 @@ final class BoardInPlace extends Struct<Board> {
     private final Field<Integer> jack = required("jack", Numbers.WHOLE, "the jack of its cable");
     private final Field<Integer> boardId = optional("boardId", Numbers.WHOLE, "its ID on the cable");
     private final Field<String> switches =
-            optional("switches", Words.ANY, "switch 1 first, 1 is up; or the position of the rotary switch");
+            optional("switches", Words.LINE, "switch 1 first, 1 is up; or the position of the rotary switch");
     private final Field<Boolean> terminator = required("terminator", new Flag(), "true for the last of its cable");
     private final Field<List<PortUse>> ports =
             optional("ports", Items.of(new PortShape(), 0, "ports"), List.of(), "those that carry something");

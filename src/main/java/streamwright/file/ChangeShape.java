@@ -12,7 +12,7 @@ final class ChangeShape extends Struct<Change> {
     private final Field<Map<String, Object>> from = optional("from", new OrNothing<>(new Loose()), "before");
     private final Field<Map<String, Object>> to = optional("to", new OrNothing<>(new Loose()), "after");
     private final Field<Double> minutes = required("minutes", Numbers.REAL, "of work");
-    private final Field<String> text = required("text", Words.ANY, "one sentence");
+    private final Field<String> text = required("text", Words.LINE, "one sentence");
 
     ChangeShape() {
         super("a change");

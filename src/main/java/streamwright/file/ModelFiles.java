@@ -76,8 +76,9 @@ final class ModelFiles {
         try {
             Files.walkFileTree(folder, new SimpleFileVisitor<>() {
                 @Override
-                public FileVisitResult visitFile(Path path, BasicFileAttributes attributes) {
-                    if (Tree.ends(path, ".yaml") || Tree.ends(path, ".yml") || Tree.ends(path, ".json")) {
+                public FileVisitResult visitFile(Path path, BasicFileAttributes attributes) throws IOException {
+                    boolean model = Tree.ends(path, ".yaml") || Tree.ends(path, ".yml") || Tree.ends(path, ".json");
+                    if (model && isInside(folder, path, attributes)) {
                         paths.add(path);
                     }
                     return ++seen[0] > MOST_FILES ? FileVisitResult.TERMINATE : FileVisitResult.CONTINUE;
@@ -92,6 +93,14 @@ final class ModelFiles {
             return List.of();
         }
         return paths.stream().sorted().toList();
+    }
+
+    /** Whether it is a file of this folder: no link to elsewhere, no pipe that might never end. */
+    private static boolean isInside(Path folder, Path path, BasicFileAttributes attributes) throws IOException {
+        if (!attributes.isSymbolicLink()) {
+            return attributes.isRegularFile();
+        }
+        return Files.isRegularFile(path) && path.toRealPath().startsWith(folder.toRealPath());
     }
 
     private void add(@Nullable Place root) {

@@ -17,7 +17,7 @@ final class PixelShape extends Struct<PixelKind> {
     private final Field<Double> pitch = required("pitch", Numeral.fromZero(), "metres of string per pixel");
     private final Field<Double> wire = required("wire", new Wire("of one of the string's supply wires"), "of strings");
     private final Field<String> source =
-            optional("source", Words.ANY, "no source given", "where these figures come from");
+            optional("source", Words.LINE, "no source given", "where these figures come from");
 
     PixelShape() {
         super("a pixel kind");

@@ -14,7 +14,7 @@ import streamwright.plan.Totals;
 final class PlanShape extends Struct<Plan> {
     private final Field<Integer> format =
             required("format", Whole.of(Plan.FORMAT, Plan.FORMAT), "of this file; always " + Plan.FORMAT);
-    private final Field<String> yard = required("yard", Words.ANY, "name of the yard");
+    private final Field<String> yard = required("yard", Words.LINE, "name of the yard");
     private final Field<Status> status =
             optional("status", Choice.of(Status.class), Status.FEASIBLE, "how much is proved");
     private final Field<Double> cost = required("cost", Numbers.REAL, "what all of it costs");

@@ -11,10 +11,14 @@ package streamwright.file;
  * @param wanted what would be right
  */
 public record Problem(String file, int line, int column, String where, String found, String wanted) {
+    private static final int LONGEST_PATH = 4096;
+
     /** One line, e.g. {@code yard.yaml:12:15: props[3].pixels: found -5; must be a whole number from 1 to 1000000}. */
     @Override
     public String toString() {
-        String place = line > 0 ? file + ":" + line + ":" + column : file;
+        // a yard or an archive may bring files of any name
+        String shown = Quote.plain(file, LONGEST_PATH);
+        String place = line > 0 ? shown + ":" + line + ":" + column : shown;
         return place + ": " + (where.isEmpty() ? "" : where + ": ") + "found " + found + "; " + wanted;
     }
 }

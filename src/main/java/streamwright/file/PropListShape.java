@@ -1,6 +1,6 @@
 package streamwright.file;
 
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,13 +22,14 @@ record PropListShape(Struct<PropDraft> prop) implements Shape<PropList> {
         return drafts == null ? null : new PropList(drafts, ids(place.node()));
     }
 
+    /** Those that could be meant; a broken id is told already, and must not be shown as it stands. */
     private static Set<String> ids(Node node) {
-        Set<String> ids = new HashSet<>();
+        Set<String> ids = new LinkedHashSet<>();
         for (Node item : ((Node.Items) node).nodes()) {
             Node.Entry id =
                     item instanceof Node.Fields object ? object.entries().get("id") : null;
             String text = id == null ? null : Words.text(id.value());
-            if (text != null) {
+            if (text != null && Words.ID.pattern().matcher(text).matches()) {
                 ids.add(text);
             }
         }

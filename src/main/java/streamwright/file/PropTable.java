@@ -1,5 +1,6 @@
 package streamwright.file;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,6 +21,11 @@ final class PropTable {
     }
 
     static @Nullable PropList read(Path path, PropRow row, Problems problems) {
+        if (Files.exists(path) && !Files.isDirectory(path) && !Files.isRegularFile(path)) {
+            // a pipe might never end
+            problems.add(new Problem(path.toString(), 0, 0, "", "a device or pipe", "must be a file"));
+            return null;
+        }
         try {
             return new PropTable(row, path.toString(), problems).props(Table.rows(Text.of(path)));
         } catch (Unreadable e) {

@@ -13,12 +13,12 @@ import streamwright.plan.Rule;
 /** A reason of a plan. */
 final class ReasonShape extends Struct<Reason> {
     private final Field<About> about = required("about", new AboutShape(), "what is explained");
-    private final Field<String> chose = required("chose", Words.ANY, "the decision in words");
+    private final Field<String> chose = required("chose", Words.LINE, "the decision in words");
     private final Field<List<Because>> because =
             required("because", Items.of(new BecauseShape(), 0, "figures"), "the figures that decided");
     private final Field<List<Instead>> instead =
             required("instead", Items.of(new InsteadShape(), 0, "choices"), "the next-best choices");
-    private final Field<String> text = required("text", Words.ANY, "one sentence from the same figures");
+    private final Field<String> text = required("text", Words.LINE, "one sentence from the same figures");
 
     ReasonShape() {
         super("a reason");
@@ -71,7 +71,7 @@ final class ReasonShape extends Struct<Reason> {
     }
 
     private static final class InsteadShape extends Struct<Instead> {
-        private final Field<String> what = required("what", Words.ANY, "the choice in words");
+        private final Field<String> what = required("what", Words.LINE, "the choice in words");
         private final Field<Double> extraCost = optional("extraCost", Numbers.REAL, "what it would cost more");
         private final Field<Broken> breaks = optional("breaks", new BrokenShape(), "the rule that it would break");
 

@@ -7,6 +7,10 @@ import org.jspecify.annotations.Nullable;
 /** Text that a pattern matches as a whole. */
 record Words(Pattern pattern, String wanted) implements Shape<String> {
     static final Words ANY = new Words(Pattern.compile("(?s).+"), "text that is not empty");
+    /** What may be shown anywhere: nothing in it moves a terminal's cursor, ends a line or turns the writing around. */
+    static final Words LINE = new Words(
+            Pattern.compile("[^" + Quote.HARMFUL + "]+"), "text of one line, not empty, without control characters");
+
     static final Words ID = new Words(
             Pattern.compile("[A-Za-z0-9][A-Za-z0-9 _.-]{0,63}"),
             "an id of 1 to 64 letters, digits, spaces, _ . or -, the first a letter or digit");

@@ -23,7 +23,7 @@ final class YardShape extends Referring<Yard> {
         KEEP
     }
 
-    private final Field<String> name = optional("name", Words.ANY, "default the name of the file");
+    private final Field<String> name = optional("name", Words.LINE, "default the name of the file");
     private final Field<Units> units =
             optional("units", Choice.of(Units.class), Units.M, "of every length and coordinate");
     private final Field<Double> frameRate =
@@ -68,7 +68,7 @@ final class YardShape extends Referring<Yard> {
     private static String nameOf(Path file) {
         String last = String.valueOf(file.getFileName());
         int dot = last.lastIndexOf('.');
-        return dot > 0 ? last.substring(0, dot) : last;
+        return Quote.plain(dot > 0 ? last.substring(0, dot) : last, 255);
     }
 
     @Override

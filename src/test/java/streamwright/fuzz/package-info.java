@@ -1,0 +1,3 @@
+/** Every reader, given any bytes. */
+@org.jspecify.annotations.NullMarked
+package streamwright.fuzz;
