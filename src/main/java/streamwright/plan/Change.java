@@ -1,5 +1,7 @@
 package streamwright.plan;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -12,8 +14,13 @@ public record Change(
         double minutes,
         String text) {
     public Change {
-        what = Map.copyOf(what);
-        from = from == null ? null : Map.copyOf(from);
-        to = to == null ? null : Map.copyOf(to);
+        what = copy(what);
+        from = from == null ? null : copy(from);
+        to = to == null ? null : copy(to);
+    }
+
+    /** In the order of the fields, which {@link Map#copyOf} would lose, and differently on every run. */
+    private static Map<String, Object> copy(Map<String, Object> fields) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(fields));
     }
 }

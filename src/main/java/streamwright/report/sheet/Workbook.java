@@ -13,15 +13,21 @@ public final class Workbook {
 
     private Workbook() {}
 
-    /** The file's bytes. */
+    /** The file's bytes; the same for the same sheets. */
     public static byte[] bytes(List<Sheet> sheets) {
+        try {
+            return Undated.book(dated(sheets));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static byte[] dated(List<Sheet> sheets) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (var book = new org.dhatim.fastexcel.Workbook(bytes, "streamwright", "1.0")) {
             for (Sheet sheet : sheets) {
                 fill(book.newWorksheet(sheet.name()), sheet);
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
         return bytes.toByteArray();
     }
