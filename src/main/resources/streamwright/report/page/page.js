@@ -137,7 +137,7 @@
     window.addEventListener("beforeprint", function () {
       view = whole.slice(); show(); map.style.removeProperty("--k"); map.setAttribute("data-z", 1);
       tiles.forEach(function (tile) {
-        var copy = document.createElementNS("http://www.w3.org/2000/svg", "use");
+        var copy = document.createElementNS(tile.namespaceURI, "use");
         copy.setAttribute("href", "#drawing");
         tile.replaceChildren(copy);
       });
