@@ -383,6 +383,18 @@ final class Master {
         return most;
     }
 
+    /** Of the spots of which nothing is supposed: the least decided in the last solution; -1 where there is none. */
+    int leastDecided(Chosen chosen) {
+        int least = -1;
+        for (int p = 0; p < spots; p++) {
+            boolean free = !chosen.empty().get(p) && !chosen.used().get(p);
+            if (free && (least < 0 || Math.abs(usedValue[p] - 0.5) < Math.abs(usedValue[least] - 0.5))) {
+                least = p;
+            }
+        }
+        return least;
+    }
+
     private static void set(MPConstraint constraint, MPVariable variable, double coefficient) {
         if (coefficient != 0) {
             constraint.setCoefficient(variable, coefficient);

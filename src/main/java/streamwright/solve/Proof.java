@@ -36,10 +36,11 @@ final class Proof {
     /**
      * Plans with so many cables and boards and boards at some spots and not at others, with a bound on all of them.
      *
-     * @param undecided the spot at which it can be told apart further, or -1
+     * @param undecided the spot at which it is best told apart further; -1 where all are as good as decided
+     * @param open a spot at which it can be told apart where it must; -1 where all are supposed
      * @param tried whether it was tried in whole numbers, in vain
      */
-    private record Case(int cables, int boards, Chosen spots, int undecided, double bound, boolean tried) {}
+    private record Case(int cables, int boards, Chosen spots, int undecided, int open, double bound, boolean tried) {}
 
     /** @param open whether it may be closed when it is told apart further */
     private record Closed(Case one, double bound, @Nullable Snapshot plan, boolean open) {}
@@ -184,9 +185,9 @@ final class Proof {
         if (closed.plan != null) {
             incumbent.offer(closed.plan);
         }
-        if (closed.open && closed.one.undecided >= 0 && effort.level() == 0) {
-            Case was = closed.one;
-            left.add(new Case(was.cables, was.boards, was.spots, was.undecided, closed.bound, true));
+        Case was = closed.one;
+        if (closed.open && was.open >= 0 && effort.level() == 0) {
+            left.add(new Case(was.cables, was.boards, was.spots, was.open, was.open, closed.bound, true));
         } else {
             stuck = Math.min(stuck, closed.bound);
         }
@@ -206,9 +207,15 @@ final class Proof {
         relaxation.choose(spots);
         double bound = Math.max(whole.bound, tighten(GAIN_LAST));
         if (!closes(bound)) {
-            left.add(new Case(
-                    whole.cables, whole.boards, spots, relaxation.root().undecided(), bound, false));
+            left.add(found(whole.cables, whole.boards, spots, bound));
         }
+    }
+
+    /** A case as the last solution of the relaxation leaves it. */
+    private Case found(int cables, int boards, Chosen spots, double bound) {
+        int undecided = relaxation.root().undecided();
+        int open = undecided >= 0 ? undecided : relaxation.root().leastDecided(spots);
+        return new Case(cables, boards, spots, undecided, open, bound, false);
     }
 
     private boolean closes(double value) {
@@ -258,7 +265,7 @@ final class Proof {
         if (closes(bound)) {
             return !Double.isInfinite(bound) && direction * relaxation.boardsWorth() < -FLAT;
         }
-        open.add(new Case(u, k, Chosen.NONE, relaxation.root().undecided(), bound, false));
+        open.add(found(u, k, Chosen.NONE, bound));
         return true;
     }
 
@@ -325,6 +332,6 @@ final class Proof {
     private double secondsLeft(Case one, long begin) {
         double left = effort.secondsLeft();
         double spent = (System.nanoTime() - begin) / 1e9;
-        return one.undecided < 0 || effort.level() > 0 ? left : Math.min(left, SECONDS_WHOLE - spent);
+        return one.open < 0 || effort.level() > 0 ? left : Math.min(left, SECONDS_WHOLE - spent);
     }
 }
