@@ -21,7 +21,7 @@ final class Continuations {
     private final Memories memories;
     private final int[] steps;
     private final int most;
-    private final PowerSteps stretches;
+    private final PowerSteps power;
     private final int width;
     private final double[][][] known;
     private double[] worth = new double[0];
@@ -31,13 +31,13 @@ final class Continuations {
      * @param steps pixels of each item in whole steps
      * @param most steps that a port takes
      */
-    Continuations(Next[][] next, Memories memories, int[] steps, int most, PowerSteps stretches) {
+    Continuations(Next[][] next, Memories memories, int[] steps, int most, PowerSteps power) {
         this.next = next;
         this.memories = memories;
         this.steps = steps;
         this.most = most;
-        this.stretches = stretches;
-        width = stretches.longest + 1;
+        this.power = power;
+        width = power.longest + 1;
         known = new double[next.length][][];
         for (int i = 0; i < known.length; i++) {
             known[i] = new double[memories.size(i)][(most + 1) * width];
@@ -73,7 +73,7 @@ final class Continuations {
             int to = next[item][n].item;
             int longer = taken + steps[to];
             if (longer <= most && after != Memories.FORBIDDEN) {
-                stretches.best(
+                power.best(
                         to, worth[to] - next[item][n].cost, injection[to], known[to][after], longer * width, into, row);
             }
         }
@@ -107,9 +107,9 @@ final class Continuations {
                 continue;
             }
             double alone = worth[to] - next[from.item][n].cost;
-            int injections = stretches.least(to, from.since);
-            for (int behind = 1; behind > 0; injections++) {
-                behind = stretches.after(to, from.since, injections);
+            int injectionsMost = power.most(to, from.since);
+            for (int injections = power.least(to, from.since); injections <= injectionsMost; injections++) {
+                int behind = power.after(to, from.since, injections);
                 double win = alone - injections * injection[to] + most(to, after, longer, behind);
                 if (win > bestWin) {
                     bestWin = win;

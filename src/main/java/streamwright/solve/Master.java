@@ -29,6 +29,8 @@ final class Master {
     /** A value that is nothing but rounding. */
     private static final double NOTHING = 1e-9;
 
+    private static final double DECIDED = 0.02;
+
     /** Chains looked at for each spot: at first, before chains may repeat items, and where all must be known. */
     private static final long LABELS_QUICK = 500;
 
@@ -369,18 +371,9 @@ final class Master {
         }
     }
 
-    /** The spot of the last solution that is most undecided; -1 where each is used wholly or not at all. */
-    int undecided() {
-        int most = -1;
-        double best = 0.02;
-        for (int p = 0; p < spots; p++) {
-            double undecided = Math.min(usedValue[p], 1 - usedValue[p]);
-            if (undecided > best) {
-                best = undecided;
-                most = p;
-            }
-        }
-        return most;
+    /** Whether a spot is as good as used, or empty, in the last solution. */
+    boolean decided(int spot) {
+        return Math.min(usedValue[spot], 1 - usedValue[spot]) <= DECIDED;
     }
 
     /** Of the spots of which nothing is supposed: the least decided in the last solution; -1 where there is none. */

@@ -42,6 +42,11 @@ final class PowerSteps {
         return all <= most[item] ? 0 : Math.max(1, (all + reach[item] - 1) / reach[item] - 1);
     }
 
+    /** So many that none more would shorten the way behind the last. */
+    int most(int item, int since) {
+        return most[item] == ENDLESS ? 0 : (since + steps[item] + reach[item] - 1) / reach[item];
+    }
+
     /** Steps behind the last of so many injections on an item, at the item's end. */
     int after(int item, int since, int injections) {
         return most[item] == ENDLESS ? 0 : Math.max(0, since + steps[item] - injections * reach[item]);
@@ -70,8 +75,8 @@ final class PowerSteps {
         for (int since = 0; since < whole; since++) {
             into[at + since] = Math.max(into[at + since], win + beyond[from + since + more]);
         }
-        int behind = 1;
-        for (int injections = 1; behind > 0; injections++) {
+        int injectionsMost = most(item, longest);
+        for (int injections = 1; injections <= injectionsMost; injections++) {
             int back = more - injections * reach[item];
             double with = win - injections * injection;
             int reset = Math.min(width, Math.max(0, 1 - back));
@@ -83,7 +88,6 @@ final class PowerSteps {
             for (int since = reset; since < last; since++) {
                 into[at + since] = Math.max(into[at + since], with + beyond[from + since + back]);
             }
-            behind = width - 1 + back;
         }
     }
 }

@@ -21,14 +21,12 @@ final class Powered {
     }
 
     /** With one item more, an injection on which costs so much. */
-    Powered on(PowerSteps stretches, int item, double injection) {
+    Powered on(PowerSteps power, int item, double injection) {
         List<Way> on = new ArrayList<>(ways.size() + 1);
         for (Way way : ways) {
-            int injections = stretches.least(item, way.since);
-            for (int behind = 1; behind > 0; injections++) {
-                behind = stretches.after(item, way.since, injections);
-                Way longer = new Way(behind, way.paid + injections * injection);
-                add(on, longer);
+            int most = power.most(item, way.since);
+            for (int injections = power.least(item, way.since); injections <= most; injections++) {
+                add(on, new Way(power.after(item, way.since, injections), way.paid + injections * injection));
             }
         }
         return new Powered(on);

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 import streamwright.solve.Continuations.Next;
 import streamwright.yard.Drives;
 
@@ -71,7 +72,7 @@ final class Pricing {
     private long labelsLeft;
     private final Memories memories;
     private final Continuations ahead;
-    private final PowerSteps stretches;
+    private final PowerSteps power;
     private final Powered[] powered;
     private final int[] whole;
     private final int[] path;
@@ -86,6 +87,9 @@ final class Pricing {
     private final int table;
 
     private final BitSet all = new BitSet();
+
+    /** Of each spot: all items that may be on a chain from there; null where that was not asked yet. */
+    private final @Nullable BitSet[] from;
 
     Pricing(Site site, Items items, BooleanSupplier stopped) {
         this.stopped = stopped;
@@ -121,7 +125,7 @@ final class Pricing {
                 .map(string -> site.stretchMost[site.kind[string]])
                 .toArray();
         PowerSteps fine = new PowerSteps(whole, powerMost, step, table);
-        stretches = (long) table * fine.longest <= PLANE_MOST
+        power = (long) table * fine.longest <= PLANE_MOST
                 ? fine
                 : new PowerSteps(whole, new int[items.size], step, table);
         boolean[] scarce = new boolean[items.size];
@@ -129,8 +133,9 @@ final class Pricing {
             scarce[k] = items.count[k] * (long) whole[k] < table;
         }
         all.set(0, items.size);
+        from = new BitSet[site.spots.length];
         memories = new Memories(next, items.count, scarce);
-        ahead = new Continuations(next, memories, whole, table, stretches);
+        ahead = new Continuations(next, memories, whole, table, power);
         path = new int[site.strings.length + 1];
         powered = new Powered[site.strings.length + 1];
         uses = new int[items.size];
@@ -146,23 +151,30 @@ final class Pricing {
                 .toArray(Next[]::new);
     }
 
-    /** All items that may be on a chain from a spot. */
     private BitSet from(int spot) {
-        BitSet from = new BitSet();
+        BitSet known = from[spot];
+        if (known == null) {
+            known = from[spot] = reached(spot);
+        }
+        return known;
+    }
+
+    private BitSet reached(int spot) {
+        BitSet reached = new BitSet();
         Deque<Integer> ends = new ArrayDeque<>();
         for (Site.Wire lead : site.reach[spot]) {
             ends.add(items.of[lead.to()]);
         }
         while (!ends.isEmpty()) {
             int item = ends.remove();
-            if (!from.get(item)) {
-                from.set(item);
+            if (!reached.get(item)) {
+                reached.set(item);
                 for (Next to : next[item]) {
                     ends.add(to.item());
                 }
             }
         }
-        return from;
+        return reached;
     }
 
     /** Looks ahead once for many spots, with each item worth the most that it is at any of them. */
@@ -202,7 +214,7 @@ final class Pricing {
                     uses[head]--;
                     continue;
                 }
-                powered[1] = Powered.NOTHING.on(stretches, head, injections.least(spot)[head]);
+                powered[1] = Powered.NOTHING.on(power, head, injections.least(spot)[head]);
                 grow(1, value, lead.nulls() + pixels[head], whole[head], memories.begin(head));
                 uses[head]--;
             }
@@ -227,12 +239,12 @@ final class Pricing {
                 continue;
             }
             double value = lead.cost() - worth.start - worth.heads[head] - worth.items[head];
-            Powered power = Powered.NOTHING.on(stretches, head, injections.least(spot)[head]);
-            int best = power.best(ahead, head, memories.begin(head), whole[head]);
+            Powered reach = Powered.NOTHING.on(power, head, injections.least(spot)[head]);
+            int best = reach.best(ahead, head, memories.begin(head), whole[head]);
             double reduced =
-                    value + power.paid(best) - ahead.most(head, memories.begin(head), whole[head], power.since(best));
+                    value + reach.paid(best) - ahead.most(head, memories.begin(head), whole[head], reach.since(best));
             if (reduced < bar) {
-                int[] order = ahead.best(head, power.since(best)).stream()
+                int[] order = ahead.best(head, reach.since(best)).stream()
                         .mapToInt(Integer::intValue)
                         .toArray();
                 found.add(new Found(spot, order, reduced + worth(order), reduced, true));
@@ -272,11 +284,11 @@ final class Pricing {
             return;
         }
         double win = ahead.most(last, memory, steps, 0);
-        double power = injections.atLeast(spot, path, length);
-        if (value + power - win >= bar) {
+        double injected = injections.atLeast(spot, path, length);
+        if (value + injected - win >= bar) {
             return;
         }
-        if (value + power < bar) {
+        if (value + injected < bar) {
             double whole = value + injections.of(spot, path, length);
             if (whole < bar) {
                 remember(length, whole);
@@ -289,7 +301,7 @@ final class Pricing {
             if (uses[to.item()] < items.count[to.item()]) {
                 int after = memories.after(last, n, memory);
                 path[length] = to.item();
-                powered[length + 1] = reach.on(stretches, to.item(), injections.least(spot)[to.item()]);
+                powered[length + 1] = reach.on(power, to.item(), injections.least(spot)[to.item()]);
                 uses[to.item()]++;
                 grow(
                         length + 1,

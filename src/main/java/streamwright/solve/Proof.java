@@ -36,11 +36,11 @@ final class Proof {
     /**
      * Plans with so many cables and boards and boards at some spots and not at others, with a bound on all of them.
      *
-     * @param undecided the spot at which it is best told apart further; -1 where all are as good as decided
-     * @param open a spot at which it can be told apart where it must; -1 where all are supposed
+     * @param spot at which it is told apart further; -1 where all are supposed
+     * @param decided whether even that spot is as good as decided, so that it is better closed as it is
      * @param tried whether it was tried in whole numbers, in vain
      */
-    private record Case(int cables, int boards, Chosen spots, int undecided, int open, double bound, boolean tried) {}
+    private record Case(int cables, int boards, Chosen spots, int spot, boolean decided, double bound, boolean tried) {}
 
     /** @param open whether it may be closed when it is told apart further */
     private record Closed(Case one, double bound, @Nullable Snapshot plan, boolean open) {}
@@ -146,7 +146,7 @@ final class Proof {
         }
         Case least = left.poll();
         List<Case> waiting = new ArrayList<>();
-        while (least != null && (closes(least.bound) || (least.undecided < 0 && closings.isFull()))) {
+        while (least != null && (closes(least.bound) || (least.decided && closings.isFull()))) {
             if (!closes(least.bound)) {
                 waiting.add(least);
             }
@@ -161,13 +161,13 @@ final class Proof {
             begin(least, wide);
         } else {
             relaxation.slim();
-            half(least, least.spots.withUsed(least.undecided));
-            half(least, least.spots.withEmpty(least.undecided));
+            half(least, least.spots.withUsed(least.spot));
+            half(least, least.spots.withEmpty(least.spot));
         }
     }
 
     private boolean ripe(Case one) {
-        return one.undecided < 0 || (!one.tried && one.bound > (1 - ripe) * incumbent.cost());
+        return one.decided || (!one.tried && one.bound > (1 - ripe) * incumbent.cost());
     }
 
     private void begin(Case one, Runnable wide) {
@@ -186,8 +186,8 @@ final class Proof {
             incumbent.offer(closed.plan);
         }
         Case was = closed.one;
-        if (closed.open && was.open >= 0 && effort.level() == 0) {
-            left.add(new Case(was.cables, was.boards, was.spots, was.open, was.open, closed.bound, true));
+        if (closed.open && was.spot >= 0 && effort.level() == 0) {
+            left.add(new Case(was.cables, was.boards, was.spots, was.spot, false, closed.bound, true));
         } else {
             stuck = Math.min(stuck, closed.bound);
         }
@@ -213,9 +213,9 @@ final class Proof {
 
     /** A case as the last solution of the relaxation leaves it. */
     private Case found(int cables, int boards, Chosen spots, double bound) {
-        int undecided = relaxation.root().undecided();
-        int open = undecided >= 0 ? undecided : relaxation.root().leastDecided(spots);
-        return new Case(cables, boards, spots, undecided, open, bound, false);
+        int spot = relaxation.root().leastDecided(spots);
+        boolean decided = spot < 0 || relaxation.root().decided(spot);
+        return new Case(cables, boards, spots, spot, decided, bound, false);
     }
 
     private boolean closes(double value) {
@@ -332,6 +332,6 @@ final class Proof {
     private double secondsLeft(Case one, long begin) {
         double left = effort.secondsLeft();
         double spent = (System.nanoTime() - begin) / 1e9;
-        return one.open < 0 || effort.level() > 0 ? left : Math.min(left, SECONDS_WHOLE - spent);
+        return one.spot < 0 || effort.level() > 0 ? left : Math.min(left, SECONDS_WHOLE - spent);
     }
 }

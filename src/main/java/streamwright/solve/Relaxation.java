@@ -135,14 +135,14 @@ final class Relaxation {
 
     /** The same relaxation with these cuts alone. */
     private void renew(List<Row> cuts) {
-        Master slimmer = bare();
-        cables = slimmer.addRow(Rows.cables(site, cables.lb(), cables.ub()));
-        boards = slimmer.addRow(Rows.boards(boards.lb(), boards.ub()));
-        cuts.forEach(slimmer::addRow);
-        root.arcs().forEach(arc -> slimmer.addArc(arc[0], arc[1]));
-        root.columns().forEach(slimmer::addColumn);
-        slimmer.choose(chosen);
-        root = slimmer;
+        Master anew = bare();
+        cables = anew.addRow(Rows.cables(site, cables.lb(), cables.ub()));
+        boards = anew.addRow(Rows.boards(boards.lb(), boards.ub()));
+        cuts.forEach(anew::addRow);
+        root.arcs().forEach(arc -> anew.addArc(arc[0], arc[1]));
+        root.columns().forEach(anew::addColumn);
+        anew.choose(chosen);
+        root = anew;
     }
 
     /**
