@@ -1,6 +1,5 @@
 package streamwright.solve;
 
-import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import java.util.function.BooleanSupplier;
@@ -39,7 +38,7 @@ public final class Impossibility {
         if (stop.getAsBoolean() || PostModel.choices(site) > CHOICES_MOST) {
             return false;
         }
-        Loader.loadNativeLibraries();
+        Natives.load();
         PostModel posts = new PostModel(site);
         if (infeasible(posts, Math.min(left(end), seconds * SHARE_WITHOUT_TRUNK), stop)) {
             return true;

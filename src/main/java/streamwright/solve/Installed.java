@@ -89,14 +89,14 @@ final class Installed {
     private void strings(Site site) {
         Map<String, Integer> known = new HashMap<>();
         for (int i = 0; i < site.strings.length; i++) {
-            known.put(site.strings[i].prop() + "\n" + site.strings[i].number(), i);
+            known.put(Lying.name(site.strings[i].prop(), site.strings[i].number()), i);
             seats.add(new ArrayList<>());
         }
         for (int b = 0; b < boards.size(); b++) {
             for (PortUse port : boards.get(b).was().ports()) {
                 int behind = FIRST;
                 for (StringUse use : port.strings()) {
-                    Integer string = known.get(use.prop() + "\n" + use.string());
+                    Integer string = known.get(Lying.name(use));
                     if (string != null) {
                         seats.get(string).add(new Seat(b, port.port() - 1, behind));
                     }
@@ -115,7 +115,7 @@ final class Installed {
         }
         int forced = 0;
         for (int i = 0; i < site.strings.length; i++) {
-            boolean nowhere = !there.contains(site.strings[i].prop() + "\n" + site.strings[i].number());
+            boolean nowhere = !there.contains(Lying.name(site.strings[i].prop(), site.strings[i].number()));
             forced += site.sort[i] != Drives.PIXELS && nowhere ? 1 : 0;
         }
         return forced;

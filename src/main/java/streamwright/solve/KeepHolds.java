@@ -1,13 +1,10 @@
 package streamwright.solve;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import streamwright.plan.Board;
 import streamwright.plan.Change;
 import streamwright.plan.Plan;
-import streamwright.plan.StringUse;
 import streamwright.plan.change.Difference;
 import streamwright.yard.Yard;
 
@@ -37,24 +34,8 @@ final class KeepHolds {
     }
 
     private static boolean sameChannels(Plan old, Plan plan) {
-        Map<String, Long> before = channels(old);
-        return channels(plan).entrySet().stream()
+        Map<String, Long> before = Lying.channels(old);
+        return Lying.channels(plan).entrySet().stream()
                 .allMatch(each -> each.getValue().equals(before.getOrDefault(each.getKey(), each.getValue())));
-    }
-
-    private static Map<String, Long> channels(Plan plan) {
-        Map<String, Long> channels = new HashMap<>();
-        for (Board board : plan.boards()) {
-            for (Lying each : Lying.on(board, 0)) {
-                if (each.port() == null) {
-                    channels.putIfAbsent(each.slot() + String.join("\n", each.carries()), each.channel());
-                } else {
-                    for (StringUse use : each.port().strings()) {
-                        channels.putIfAbsent(Lying.name(use), use.channel());
-                    }
-                }
-            }
-        }
-        return channels;
     }
 }

@@ -1,11 +1,14 @@
 package streamwright.solve;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import streamwright.plan.Board;
 import streamwright.plan.Outputs;
 import streamwright.plan.PanelUse;
+import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.StringUse;
 
@@ -45,7 +48,7 @@ record Lying(
         Outputs block = board.outputs();
         if (block != null) {
             List<String> props = block.lines().stream()
-                    .map(line -> line.prop() + "\n1")
+                    .map(line -> name(line.prop(), 1))
                     .distinct()
                     .toList();
             all.add(new Lying(
@@ -54,7 +57,7 @@ record Lying(
         int slot = 0;
         for (PanelUse panel : board.panels()) {
             for (PanelUse.Part part : panel.parts()) {
-                List<String> carries = List.of(panel.prop() + "\n1");
+                List<String> carries = List.of(name(panel.prop(), 1));
                 all.add(new Lying(
                         index, --slot, part.stream(), part.startPixel(), part.pixels(), part.channel(), carries, null));
             }
@@ -62,8 +65,33 @@ record Lying(
         return all;
     }
 
+    /** A string's name among all, or that of a prop of outputs or a panel, which is its first string. */
+    static String name(String prop, int string) {
+        return prop + "\n" + string;
+    }
+
     static String name(StringUse use) {
-        return use.prop() + "\n" + use.string();
+        return name(use.prop(), use.string());
+    }
+
+    /** What keeps its channels, told by name: a string, or a block or part of a panel with its slot. */
+    String key() {
+        return slot + "\n" + String.join("\n", carries);
+    }
+
+    /** The channels of all strings, and of blocks and parts of panels by their keys. */
+    static Map<String, Long> channels(Plan plan) {
+        Map<String, Long> channels = new HashMap<>();
+        for (Board board : plan.boards()) {
+            for (Lying each : on(board, 0)) {
+                if (each.port == null) {
+                    channels.putIfAbsent(each.key(), each.channel);
+                } else {
+                    each.port.strings().forEach(use -> channels.putIfAbsent(name(use), use.channel()));
+                }
+            }
+        }
+        return channels;
     }
 
     static List<String> names(PortUse port) {

@@ -1,7 +1,6 @@
 package streamwright.solve;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -14,23 +13,11 @@ final class NumberingKept {
     private final Numbers numbers;
 
     /** Of strings, and of blocks and parts of panels with their slots, the channels that they had. */
-    private final Map<String, Long> channels = new HashMap<>();
+    private final Map<String, Long> channels;
 
     NumberingKept(Numbers numbers) {
         this.numbers = numbers;
-        numbers.old
-                .boards()
-                .forEach(board -> Lying.on(board, 0).forEach(each -> {
-                    if (each.port() == null) {
-                        channels.putIfAbsent(key(each), each.channel());
-                    } else {
-                        each.port().strings().forEach(use -> channels.putIfAbsent(Lying.name(use), use.channel()));
-                    }
-                }));
-    }
-
-    private static String key(Lying lying) {
-        return lying.slot() + "\n" + String.join("\n", lying.carries());
+        channels = Lying.channels(numbers.old);
     }
 
     /** Whether all finds room. */
@@ -78,7 +65,7 @@ final class NumberingKept {
     private List<Long> starts(Lying lying, int width) {
         List<Long> starts = new ArrayList<>();
         if (lying.port() == null) {
-            Long channel = channels.get(key(lying));
+            Long channel = channels.get(lying.key());
             return channel == null ? List.of() : List.of(channel);
         }
         for (StringUse on : lying.port().strings()) {

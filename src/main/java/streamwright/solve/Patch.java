@@ -93,11 +93,12 @@ final class Patch {
         Lying.on(board, 0).forEach(each -> there.addAll(each.carries()));
         Stream<String> strings = hung.ports().stream()
                 .flatMap(chain -> chain.strings().stream())
-                .map(string -> string.prop() + "\n" + string.number());
+                .map(string -> Lying.name(string.prop(), string.number()));
         Stream<String> outputs = hung.block() == null
                 ? Stream.empty()
-                : hung.block().props().stream().map(lines -> lines.prop().id() + "\n1");
-        Stream<String> panels = hung.panels().stream().map(panel -> panel.id() + "\n1");
+                : hung.block().props().stream()
+                        .map(lines -> Lying.name(lines.prop().id(), 1));
+        Stream<String> panels = hung.panels().stream().map(panel -> Lying.name(panel.id(), 1));
         return (int) Stream.of(strings, outputs, panels)
                 .flatMap(each -> each)
                 .filter(there::contains)

@@ -91,7 +91,7 @@ final class RepairCuts {
         }
         boolean never = Double.isInfinite(price);
         boolean fresh = chain.strings().stream()
-                .noneMatch(i -> injected.contains(site.strings[i].prop() + "\n" + site.strings[i].number()));
+                .noneMatch(i -> injected.contains(Lying.name(site.strings[i].prop(), site.strings[i].number())));
         if (!never && !fresh) {
             return false;
         }

@@ -57,16 +57,12 @@ final class RepairLook {
         Plan fresh = Assembly.plan(site.yard, ground, layout);
         Numbering.Numbered numbered = Numbering.of(site.yard, fresh, old, keepChannels);
         if (numbered == null) {
-            return new Seen(
-                    Double.POSITIVE_INFINITY,
-                    keepChannels || site.copies || site.kept.on ? -1 : Double.POSITIVE_INFINITY);
+            return nothing();
         }
         Plan plan = judged(oldInjections(numbered.plan()));
         plan = plan != null ? plan : judged(numbered.plan());
         if (plan == null) {
-            return new Seen(
-                    Double.POSITIVE_INFINITY,
-                    keepChannels || site.copies || site.kept.on ? -1 : Double.POSITIVE_INFINITY);
+            return nothing();
         }
         if (!KeepHolds.of(site.yard, old, plan, keep)) {
             return new Seen(Double.POSITIVE_INFINITY, -1);
@@ -80,6 +76,12 @@ final class RepairLook {
         }
         double injections = site.yard.work().injection() * newInjections(plan);
         return new Seen(work, numbered.exact() ? work - injections : -1);
+    }
+
+    /** That no plan of a layout was found; none may be certain only where places on streams may change freely. */
+    private Seen nothing() {
+        boolean certain = !(keepChannels || site.copies || site.kept.on);
+        return new Seen(Double.POSITIVE_INFINITY, certain ? Double.POSITIVE_INFINITY : -1);
     }
 
     private @Nullable Plan judged(@Nullable Plan plan) {
@@ -96,7 +98,7 @@ final class RepairLook {
         for (Board board : old.boards()) {
             board.ports()
                     .forEach(port ->
-                            port.injections().forEach(each -> injected.add(each.prop() + "\n" + each.string())));
+                            port.injections().forEach(each -> injected.add(Lying.name(each.prop(), each.string()))));
         }
         return injected;
     }

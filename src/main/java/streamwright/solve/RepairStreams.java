@@ -196,13 +196,13 @@ final class RepairStreams {
     private Map<Integer, Integer> originals() {
         Map<String, Integer> byName = new HashMap<>();
         for (int i = 0; i < site.strings.length; i++) {
-            byName.put(site.strings[i].prop() + "\n" + site.strings[i].number(), i);
+            byName.put(Lying.name(site.strings[i].prop(), site.strings[i].number()), i);
         }
         Map<Integer, Integer> originals = new HashMap<>();
         for (int i = 0; i < site.strings.length; i++) {
             Prop prop = site.yard.props().get(site.prop[i]);
             if (prop.copyOf() != null) {
-                Integer original = byName.get(prop.copyOf() + "\n" + site.strings[i].number());
+                Integer original = byName.get(Lying.name(prop.copyOf(), site.strings[i].number()));
                 originals.put(i, original == null ? i : original);
             }
         }

@@ -19,10 +19,6 @@ final class RepairStrings {
         this.model = model;
     }
 
-    void build() {
-        strings();
-    }
-
     /** Whether a string may be plugged into a board. */
     private boolean mayPlug(int string, int board) {
         List<Installed.Seat> seats = model.installed.seats.get(string);
@@ -84,7 +80,7 @@ final class RepairStrings {
         return reached;
     }
 
-    private void strings() {
+    void build() {
         int n = model.site.strings.length;
         boolean[][] lead = reached();
         boolean[][] some = new boolean[n][];

@@ -30,11 +30,10 @@ final class RepairWindows {
         for (Installed.Standing standing : model.installed.boards) {
             Board board = standing.was();
             board.ports()
-                    .forEach(port -> port.strings()
-                            .forEach(use -> old.putIfAbsent(use.prop() + "\n" + use.string(), use.channel())));
+                    .forEach(port -> port.strings().forEach(use -> old.putIfAbsent(Lying.name(use), use.channel())));
         }
         for (int i = 0; i < channel.length; i++) {
-            String name = site.strings[i].prop() + "\n" + site.strings[i].number();
+            String name = Lying.name(site.strings[i].prop(), site.strings[i].number());
             channel[i] = site.kept.on ? site.kept.channel[i] : old.getOrDefault(name, (long) Kept.NONE);
             most = Math.max(most, channel[i] + length(i));
         }

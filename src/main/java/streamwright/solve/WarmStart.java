@@ -19,7 +19,7 @@ final class WarmStart {
         this.draft = draft;
         site = draft.site;
         for (int i = 0; i < site.strings.length; i++) {
-            strings.put(site.strings[i].prop() + "\n" + site.strings[i].number(), i);
+            strings.put(Lying.name(site.strings[i].prop(), site.strings[i].number()), i);
         }
     }
 
@@ -76,7 +76,7 @@ final class WarmStart {
         int[] indexes = new int[carried.size()];
         for (int i = 0; i < indexes.length; i++) {
             indexes[i] = strings.getOrDefault(
-                    carried.get(i).prop() + "\n" + carried.get(i).number(), -1);
+                    Lying.name(carried.get(i).prop(), carried.get(i).number()), -1);
             if (indexes[i] < 0 || draft.at[indexes[i]] != null) {
                 return;
             }
@@ -101,7 +101,7 @@ final class WarmStart {
     /** The props that still fit on the block. */
     private void block(Hung board, Layout.Block from) {
         int[] props = from.props().stream()
-                .mapToInt(lines -> strings.getOrDefault(lines.prop().id() + "\n1", -1))
+                .mapToInt(lines -> strings.getOrDefault(Lying.name(lines.prop().id(), 1), -1))
                 .filter(i -> i >= 0 && draft.at[i] == null)
                 .toArray();
         int stream = from.stream() - 1;
@@ -119,7 +119,7 @@ final class WarmStart {
     }
 
     private void panel(Hung board, Prop panel) {
-        int string = strings.getOrDefault(panel.id() + "\n1", -1);
+        int string = strings.getOrDefault(Lying.name(panel.id(), 1), -1);
         if (string < 0 || draft.at[string] != null || board.ports.length == 0 || board.ports[0] != null) {
             return;
         }
@@ -138,7 +138,7 @@ final class WarmStart {
             int model = m;
             boolean suits = from.ports().stream()
                     .flatMap(chain -> chain.strings().stream())
-                    .map(string -> strings.get(string.prop() + "\n" + string.number()))
+                    .map(string -> strings.get(Lying.name(string.prop(), string.number())))
                     .allMatch(string -> string == null || site.suits(model, string));
             if (suits && site.model(m).name().equals(from.model().name())) {
                 return m;
