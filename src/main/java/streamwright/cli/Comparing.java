@@ -111,8 +111,7 @@ final class Comparing {
 
     /** Returns the exit status; rows that cannot be are no failure. */
     int run(boolean json, boolean csv, @Nullable Path report) {
-        int status = Exit.STOPPED;
-        try {
+        return interrupt.watched(console, () -> {
             planAll();
             adopt();
             List<WhatIf> told =
@@ -121,17 +120,8 @@ final class Comparing {
                 write(WhatIfPage.of(yard.name(), yard.units().symbol(), told).html(), report);
             }
             console.out().print(json ? Json.text(told) + "\n" : csv ? WhatIfTable.csv(told) : text(told));
-            console.out().flush();
-            status = interrupt.asked() ? Exit.INTERRUPTED : Exit.DONE;
-            return status;
-        } catch (Wrong wrong) {
-            // after an interrupt the program ends right below
-            console.err().println(wrong.getMessage());
-            status = Exit.WRONG;
-            return status;
-        } finally {
-            interrupt.end(status);
-        }
+            return interrupt.asked() ? Exit.INTERRUPTED : Exit.DONE;
+        });
     }
 
     /**
@@ -227,22 +217,12 @@ final class Comparing {
         Plan plan = row.plan;
         Wish wish = row.wish;
         if (plan == null) {
-            boolean impossible = !row.because.isEmpty();
-            Outcome.Obstruction first = impossible ? row.because.get(0) : null;
-            return new WhatIf(
+            Outcome.Obstruction first = row.because.isEmpty() ? null : row.because.get(0);
+            return WhatIf.unplanned(
                     wish.boards,
                     wish.frameRate,
                     wish.spare,
                     wish.models,
-                    impossible ? "impossible" : "unknown",
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    false,
                     first == null ? null : new WhatIf.Breaks(first.rule().label(), first.figure(), first.limit()),
                     first == null
                             ? "no plan was found in the time given, and none is proved impossible"

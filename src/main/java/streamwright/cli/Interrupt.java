@@ -28,6 +28,23 @@ final class Interrupt {
         return asked;
     }
 
+    /** Does all of a command's work under this watch; gives its exit status. */
+    int watched(Console console, IntSupplier work) {
+        int done = Exit.STOPPED;
+        try {
+            done = work.getAsInt();
+            console.out().flush();
+            return done;
+        } catch (Wrong wrong) {
+            // after an interrupt the program ends right below
+            console.err().println(wrong.getMessage());
+            done = Exit.WRONG;
+            return done;
+        } finally {
+            end(done);
+        }
+    }
+
     /** Ends the watch: everything is written and flushed. */
     void end(int workStatus) {
         status = workStatus;

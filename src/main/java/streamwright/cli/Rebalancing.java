@@ -75,19 +75,7 @@ final class Rebalancing {
     }
 
     int run() {
-        int status = Exit.STOPPED;
-        try {
-            status = repair();
-            console.out().flush();
-            return status;
-        } catch (Wrong wrong) {
-            // after an interrupt the program ends right below
-            console.err().println(wrong.getMessage());
-            status = Exit.WRONG;
-            return status;
-        } finally {
-            interrupt.end(status);
-        }
+        return interrupt.watched(console, this::repair);
     }
 
     private int repair() {

@@ -41,6 +41,36 @@ public record WhatIf(
 
     private static final double ROUNDING = 1e-9;
 
+    /**
+     * A row without a plan.
+     *
+     * @param breaks the rule that makes it impossible; null where nothing is known of it
+     */
+    public static WhatIf unplanned(
+            @Nullable Integer boards,
+            double frameRate,
+            double spare,
+            String models,
+            @Nullable Breaks breaks,
+            String text) {
+        return new WhatIf(
+                boards,
+                frameRate,
+                spare,
+                models,
+                breaks == null ? "unknown" : "impossible",
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                false,
+                breaks,
+                text);
+    }
+
     /** The same rows with those marked that no other beats. */
     public static List<WhatIf> marked(List<WhatIf> rows) {
         List<WhatIf> marked = new ArrayList<>();

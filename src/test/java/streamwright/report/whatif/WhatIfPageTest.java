@@ -29,22 +29,7 @@ class WhatIfPageTest {
     }
 
     private static WhatIf impossible(int boards, double rate, String text) {
-        return new WhatIf(
-                boards,
-                rate,
-                0.1,
-                "quad",
-                "impossible",
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                false,
-                new WhatIf.Breaks("board-count", 44, 4.0 * boards),
-                text);
+        return WhatIf.unplanned(boards, rate, 0.1, "quad", new WhatIf.Breaks("board-count", 44, 4.0 * boards), text);
     }
 
     private static final List<WhatIf> ROWS = WhatIfWords.told(WhatIf.marked(List.of(
