@@ -498,7 +498,7 @@ final class Site {
     }
 
     private boolean mayShare(int i, int j) {
-        if (sort[i] != Drives.PIXELS) {
+        if (sort[i] != Drives.PIXELS || sort[j] != Drives.PIXELS) {
             return false;
         }
         Follow first = yard.props().get(prop[i]).follow();

@@ -3,8 +3,8 @@ package streamwright.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 import org.assertj.core.data.Offset;
@@ -61,9 +61,12 @@ class SeededYardsTest {
 
     @Test
     void theirFilesSayTheSame(@TempDir Path folder) throws IOException {
-        for (Yard yard : List.of(SeededYards.home(1), SeededYards.twoHouses(2), SeededYards.field(3))) {
+        List<Yard> yards =
+                new ArrayList<>(List.of(SeededYards.home(1), SeededYards.twoHouses(2), SeededYards.field(3)));
+        LongStream.rangeClosed(1, 10).mapToObj(MixedHomes::of).forEach(yards::add);
+        for (Yard yard : yards) {
             Path file = folder.resolve("yard.yaml");
-            Files.writeString(file, YardText.of(yard));
+            YardText.write(file, yard);
             assertThat(YardFile.read(file)).isEqualTo(new Read.Good<>(yard, List.of()));
         }
     }

@@ -1,7 +1,6 @@
 package streamwright.bench;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +14,7 @@ import streamwright.yard.Yard;
 @Tag("bench")
 class YardFilesBench {
     private static final long HOMES = Long.getLong("homes", 12);
+    private static final long MIXED = Long.getLong("mixed", 10);
 
     @Test
     void write() throws IOException {
@@ -22,6 +22,7 @@ class YardFilesBench {
         Assumptions.assumeTrue(folder != null, "-Dyards=DIR names no folder");
         List<Yard> yards = new ArrayList<>(
                 LongStream.rangeClosed(1, HOMES).mapToObj(SeededYards::home).toList());
+        LongStream.rangeClosed(1, MIXED).mapToObj(MixedHomes::of).forEach(yards::add);
         yards.add(SeededYards.twoHouses(1));
         yards.add(SeededYards.twoHouses(2));
         yards.add(SeededYards.street(1));
@@ -29,8 +30,7 @@ class YardFilesBench {
         yards.add(SeededYards.fair(1));
         for (Yard yard : yards) {
             Path file = Path.of(folder).resolve(yard.name().replace(' ', '-') + ".yaml");
-            Files.createDirectories(file.getParent());
-            Files.writeString(file, YardText.of(yard));
+            YardText.write(file, yard);
             System.out.println(file);
         }
     }

@@ -146,7 +146,9 @@ final class MixedYards {
     }
 
     private Prop fixture(String id, @Nullable PixelKind kind, int outputs, @Nullable Panel panel, OptionalInt channel) {
-        return new Prop(id, kind, Follow.PROP, true, null, channel, null, List.of(), outputs, panel, place());
+        // means nothing without strings
+        Follow follow = List.of(Follow.NONE, Follow.PROP, Follow.ANY).get(props.size() % 3);
+        return new Prop(id, kind, follow, true, null, channel, null, List.of(), outputs, panel, place());
     }
 
     private List<BoardOffer> offers() {
