@@ -88,7 +88,7 @@ final class Exclusion {
                 MPVariable more = solver.makeBoolVar("");
                 MPConstraint only = solver.makeConstraint(0, INF);
                 only.setCoefficient(master.board[spot][m], 1);
-                only.setCoefficient(more, -(Math.rint(master.boardValue[spot][m]) + 1));
+                only.setCoefficient(more, -(Math.rint(master.point.board()[spot][m]) + 1));
                 row.setCoefficient(more, -1);
             }
             MPVariable again = solver.makeBoolVar("");

@@ -91,16 +91,7 @@ final class Master {
     private boolean grown = true;
 
     /** Values of the last solution; zeros before the first. */
-    double[][] arcValue;
-
-    double[] usedValue;
-    double[][] boardValue;
-
-    /** {@code served[k][p]}: strings of item k served from spot p. */
-    double[][] served = new double[0][];
-
-    /** {@code led[k][p]}: strands at spot p that item k leads. */
-    double[][] led = new double[0][];
+    Point point;
 
     private double[] missedValue = new double[0];
 
@@ -141,9 +132,7 @@ final class Master {
         arc = new MPVariable[controllers + spots][spots];
         used = new MPVariable[spots];
         board = new MPVariable[spots][site.offers.length];
-        arcValue = new double[controllers + spots][spots];
-        usedValue = new double[spots];
-        boardValue = new double[spots][site.offers.length];
+        point = Point.nowhere(site, items);
         paid = new MPVariable[site.offers.length];
         double loops = site.loops() * site.trunkPrice;
         for (int m = 0; m < paid.length; m++) {
@@ -373,7 +362,7 @@ final class Master {
 
     /** Whether a spot is as good as used, or empty, in the last solution. */
     boolean decided(int spot) {
-        return Math.min(usedValue[spot], 1 - usedValue[spot]) <= DECIDED;
+        return Math.min(point.used()[spot], 1 - point.used()[spot]) <= DECIDED;
     }
 
     /** Of the spots of which nothing is supposed: the least decided in the last solution; -1 where there is none. */
@@ -381,7 +370,7 @@ final class Master {
         int least = -1;
         for (int p = 0; p < spots; p++) {
             boolean free = !chosen.empty().get(p) && !chosen.used().get(p);
-            if (free && (least < 0 || Math.abs(usedValue[p] - 0.5) < Math.abs(usedValue[least] - 0.5))) {
+            if (free && (least < 0 || Math.abs(point.used()[p] - 0.5) < Math.abs(point.used()[least] - 0.5))) {
                 least = p;
             }
         }
@@ -444,12 +433,12 @@ final class Master {
         }
         for (int a = 0; a < travelled.size() && row.hasArcs(); a++) {
             int[] between = travelled.get(a);
-            sum += row.arc(between[0], between[1]) * arcValue[between[0]][between[1]];
+            sum += row.arc(between[0], between[1]) * point.arc()[between[0]][between[1]];
         }
         for (int p = 0; p < spots; p++) {
-            sum += row.used(p) * usedValue[p];
+            sum += row.used(p) * point.used()[p];
             for (int m = 0; m < paid.length; m++) {
-                sum += row.board(p, m) * boardValue[p][m];
+                sum += row.board(p, m) * point.board()[p][m];
             }
         }
         for (int m = 0; m < paid.length; m++) {
@@ -464,7 +453,7 @@ final class Master {
     /** Boards in the last solution. */
     double boards() {
         double sum = 0;
-        for (double[] atSpot : boardValue) {
+        for (double[] atSpot : point.board()) {
             for (double boards : atSpot) {
                 sum += boards;
             }
@@ -476,7 +465,7 @@ final class Master {
     double cables() {
         double sum = 0;
         for (int c = 0; c < controllers; c++) {
-            for (double leaving : arcValue[c]) {
+            for (double leaving : point.arc()[c]) {
                 sum += leaving;
             }
         }
@@ -548,37 +537,33 @@ final class Master {
 
     /** Reads the solution; must come before rows are added. */
     void read() {
-        arcValue = new double[arc.length][spots];
-        usedValue = new double[spots];
+        point = Point.nowhere(site, items);
         missedValue =
                 Arrays.stream(shortage).mapToDouble(MPVariable::solutionValue).toArray();
-        boardValue = new double[spots][paid.length];
-        served = new double[items.size][spots];
-        led = new double[items.size][spots];
         carrying = new ArrayList<>();
         travelled = new ArrayList<>();
         for (int from = 0; from < arc.length; from++) {
             for (int to = 0; to < spots; to++) {
                 MPVariable variable = arc[from][to];
-                arcValue[from][to] = variable == null ? 0 : variable.solutionValue();
-                if (arcValue[from][to] > NOTHING) {
+                point.arc()[from][to] = variable == null ? 0 : variable.solutionValue();
+                if (point.arc()[from][to] > NOTHING) {
                     travelled.add(new int[] {from, to});
                 }
             }
         }
         for (int p = 0; p < spots; p++) {
-            usedValue[p] = used[p].solutionValue();
+            point.used()[p] = used[p].solutionValue();
             for (int m = 0; m < paid.length; m++) {
-                boardValue[p][m] = board[p][m].solutionValue();
+                point.board()[p][m] = board[p][m].solutionValue();
             }
         }
         for (Column column : columns) {
             column.value = column.variable.solutionValue();
             if (column.value > NOTHING) {
                 carrying.add(column);
-                led[strands.get(column.strand).head()][column.spot] += column.value;
+                point.led()[strands.get(column.strand).head()][column.spot] += column.value;
                 for (int item : strands.get(column.strand).items()) {
-                    served[item][column.spot] += column.value;
+                    point.served()[item][column.spot] += column.value;
                 }
             }
         }

@@ -90,6 +90,7 @@ final class Proof {
         Snapshot best = incumbent.best();
         if (best != null) {
             new Start(site, items).of(best).forEach(relaxation.root()::addColumn);
+            relaxation.inside(Point.of(site, items, best));
         }
     }
 
@@ -308,7 +309,7 @@ final class Proof {
                 return new Closed(one, bound, null, true);
             }
             whole.read();
-            List<Row> broken = cuts.broken(whole);
+            List<Row> broken = cuts.broken(whole.point);
             if (broken.isEmpty()) {
                 // a whole solution is a plan, unless a rule that the relaxation does not know forbids it
                 Realization.Result result = new Realization(whole).result();

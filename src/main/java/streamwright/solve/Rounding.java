@@ -1,6 +1,8 @@
 package streamwright.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -12,6 +14,7 @@ import streamwright.yard.Drives;
 final class Rounding {
     private static final double BROKEN = 0.02;
     private static final int SPOTS_MOST = 7;
+    private static final double THERE = 1e-6;
 
     private final Site site;
     private final Items items;
@@ -27,20 +30,21 @@ final class Rounding {
         ports = most;
     }
 
-    private record Found(Set<Integer> spots, List<Integer> leads, int strings, double broken, int group) {}
+    private record Found(BitSet spots, BitSet leads, int strings, double broken, int group) {}
 
-    List<Row> broken(Master master, int most) {
-        List<Integer> active = IntStream.range(0, site.spots.length)
-                .filter(p -> boards(master, p) > 1e-6)
-                .boxed()
-                .toList();
+    /** The rows that a point breaks most. */
+    List<Row> broken(Point point, int most) {
+        int[] active = IntStream.range(0, site.spots.length)
+                .filter(p -> boards(point, p) > THERE)
+                .toArray();
         List<Found> all = new ArrayList<>();
-        Set<Set<Integer>> tried = new HashSet<>();
-        for (int seed : active) {
-            grow(master, active, Set.of(seed), tried, all);
-            for (int second : active) {
-                if (second > seed) {
-                    grow(master, active, Set.of(seed, second), tried, all);
+        for (int group = 0; group < site.groups; group++) {
+            Growth growth = new Growth(point, active, group);
+            Set<BitSet> tried = new HashSet<>();
+            for (int i = 0; i < active.length; i++) {
+                growth.from(tried, all, active[i]);
+                for (int j = i + 1; j < active.length; j++) {
+                    growth.from(tried, all, active[i], active[j]);
                 }
             }
         }
@@ -51,101 +55,152 @@ final class Rounding {
                 .toList();
     }
 
-    private void grow(
-            Master master, List<Integer> active, Set<Integer> seed, Set<Set<Integer>> tried, List<Found> all) {
-        Set<Integer> spots = seed;
-        while (spots.size() <= SPOTS_MOST && tried.add(spots)) {
-            Found found = best(master, spots);
-            if (found.broken > BROKEN) {
-                all.add(found);
-            }
-            Set<Integer> next = null;
-            double most = -Double.MAX_VALUE;
-            for (int p : active) {
-                if (!spots.contains(p)) {
-                    Set<Integer> wider = new HashSet<>(spots);
-                    wider.add(p);
-                    double broken = best(master, wider).broken;
-                    if (broken > most) {
-                        most = broken;
-                        next = wider;
-                    }
-                }
-            }
-            if (next == null) {
-                return;
-            }
-            spots = next;
-        }
-    }
-
-    private static double boards(Master master, int spot) {
+    private static double boards(Point point, int spot) {
         double sum = 0;
-        for (double value : master.boardValue[spot]) {
+        for (double value : point.board()[spot]) {
             sum += value;
         }
         return sum;
     }
 
-    /** The most broken row for a set of spots: items join in the order of how wholly they are led from there. */
-    private Found best(Master master, Set<Integer> spots) {
-        Found best = best(master, spots, 0);
-        for (int group = 1; group < site.groups; group++) {
-            Found found = best(master, spots, group);
-            best = found.broken > best.broken ? found : best;
-        }
-        return best;
-    }
-
-    private Found best(Master master, Set<Integer> spots, int group) {
-        double[] led = new double[items.size];
-        for (int k = 0; k < items.size; k++) {
-            for (int p : spots) {
-                led[k] += master.led[k][p];
-            }
-        }
-        List<Integer> order = IntStream.range(0, items.size)
-                .filter(k -> led[k] > 1e-6
-                        && site.group[items.sample[k]] == group
-                        && site.sort[items.sample[k]] == Drives.PIXELS)
-                .boxed()
-                .sorted(Comparator.comparingDouble(k -> (items.count[k] - led[k]) / items.count[k]))
-                .toList();
-        int strings = 0;
-        double heads = 0;
-        double most = -Double.MAX_VALUE;
-        int cut = 0;
-        int bestStrings = 0;
-        for (int i = 0; i < order.size(); i++) {
-            strings += items.count[order.get(i)];
-            heads += led[order.get(i)];
-            int rest = strings % ports;
-            if (rest != 0) {
-                double weighed = 0;
-                for (int p : spots) {
-                    for (int m = 0; m < site.offers.length; m++) {
-                        if (site.groupOf[m] != group) {
-                            continue;
-                        }
-                        weighed += master.boardValue[p][m] * rest * Math.min(1.0, site.ports(m) / (double) rest);
-                    }
-                }
-                double broken = (rest * (Math.floorDiv(strings, ports) + 1.0) - strings - weighed + heads) / rest;
-                if (broken > most) {
-                    most = broken;
-                    cut = i + 1;
-                    bestStrings = strings;
-                }
-            }
-        }
-        return new Found(spots, order.subList(0, cut), bestStrings, most, group);
-    }
-
     private Row row(Found found) {
         boolean[] inside = new boolean[site.spots.length];
         boolean[] leads = new boolean[items.size];
-        found.spots.forEach(p -> inside[p] = true);
-        found.leads.forEach(k -> leads[k] = true);
+        found.spots.stream().forEach(p -> inside[p] = true);
+        found.leads.stream().forEach(k -> leads[k] = true);
         return Cut.wholeBoards(inside, leads, found.strings, site, found.group);
+    }
+
+    /** Sets of spots with what is led from them, summed up as they grow: sets are many, so nothing is summed twice. */
+    private final class Growth {
+        private final Point point;
+        private final int[] active;
+        private final int group;
+
+        /** Items of the group. */
+        private final int[] of;
+
+        private final int[] models;
+
+        // of the set in hand
+        private final BitSet spots = new BitSet();
+        private final double[] led = new double[items.size];
+        private final double[] boards = new double[site.offers.length];
+
+        // of the row last looked for: its items in order
+        private final int[] order = new int[items.size];
+        private final double[] away = new double[items.size];
+        private int cut;
+        private int strings;
+
+        Growth(Point point, int[] active, int group) {
+            this.point = point;
+            this.active = active;
+            this.group = group;
+            of = IntStream.range(0, items.size)
+                    .filter(k -> site.group[items.sample[k]] == group
+                            && site.sort[items.sample[k]] == Drives.PIXELS
+                            && IntStream.of(active).anyMatch(p -> point.led()[k][p] > THERE))
+                    .toArray();
+            models = IntStream.range(0, site.offers.length)
+                    .filter(m -> site.groupOf[m] == group)
+                    .toArray();
+        }
+
+        private void join(int spot, int sign) {
+            spots.set(spot, sign > 0);
+            for (int k : of) {
+                led[k] += sign * point.led()[k][spot];
+            }
+            for (int m : models) {
+                boards[m] += sign * point.board()[spot][m];
+            }
+        }
+
+        /** Adds to a set, one by one, the spot that breaks its row the most. */
+        void from(Set<BitSet> tried, List<Found> all, int... seed) {
+            clear();
+            for (int spot : seed) {
+                join(spot, 1);
+            }
+            while (spots.cardinality() <= SPOTS_MOST && tried.add((BitSet) spots.clone())) {
+                double broken = broken();
+                if (broken > BROKEN) {
+                    BitSet leads = new BitSet();
+                    IntStream.range(0, cut).forEach(i -> leads.set(order[i]));
+                    all.add(new Found((BitSet) spots.clone(), leads, strings, broken, group));
+                }
+                int next = -1;
+                double most = -Double.MAX_VALUE;
+                for (int p : active) {
+                    if (!spots.get(p)) {
+                        join(p, 1);
+                        double wider = broken();
+                        join(p, -1);
+                        if (wider > most) {
+                            most = wider;
+                            next = p;
+                        }
+                    }
+                }
+                if (next < 0) {
+                    return;
+                }
+                join(next, 1);
+            }
+        }
+
+        private void clear() {
+            spots.clear();
+            Arrays.fill(led, 0);
+            Arrays.fill(boards, 0);
+        }
+
+        /** By how much the most broken row of the set is: items join in the order of how wholly they are led from there. */
+        private double broken() {
+            int size = sort();
+            strings = 0;
+            cut = 0;
+            int joined = 0;
+            double heads = 0;
+            double most = -Double.MAX_VALUE;
+            for (int i = 0; i < size; i++) {
+                joined += items.count[order[i]];
+                heads += led[order[i]];
+                int rest = joined % ports;
+                if (rest != 0) {
+                    double weighed = 0;
+                    for (int m : models) {
+                        weighed += boards[m] * Math.min(rest, site.ports(m));
+                    }
+                    double broken = (rest * (Math.floorDiv(joined, ports) + 1.0) - joined - weighed + heads) / rest;
+                    if (broken > most) {
+                        most = broken;
+                        cut = i + 1;
+                        strings = joined;
+                    }
+                }
+            }
+            return most;
+        }
+
+        /** Puts the items that are led from the set in order; few, so by insertion. */
+        private int sort() {
+            int size = 0;
+            for (int k : of) {
+                if (led[k] > THERE) {
+                    double share = (items.count[k] - led[k]) / items.count[k];
+                    int at = size++;
+                    while (at > 0 && away[at - 1] > share) {
+                        away[at] = away[at - 1];
+                        order[at] = order[at - 1];
+                        at--;
+                    }
+                    away[at] = share;
+                    order[at] = k;
+                }
+            }
+            return size;
+        }
     }
 }

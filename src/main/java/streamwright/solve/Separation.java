@@ -36,12 +36,12 @@ final class Separation {
         }
     }
 
-    /** Rows that every plan keeps and the last solution breaks; none for a whole solution means that it hangs together. */
-    List<Row> broken(Master master) {
+    /** Rows that every plan keeps and a point breaks; none for a whole solution means that it hangs together. */
+    List<Row> broken(Point point) {
         List<Row> found = new ArrayList<>();
-        unusedSpots(master, found);
-        unconnected(master, found);
-        overfull(master, found);
+        unusedSpots(point, found);
+        unconnected(point, found);
+        overfull(point, found);
         return found;
     }
 
@@ -73,41 +73,41 @@ final class Separation {
     }
 
     /** Rows that strengthen a fractional solution which hangs together. */
-    List<Row> rounded(Master master) {
-        return rounding.broken(master, ROUNDED_MOST);
+    List<Row> rounded(Point point) {
+        return rounding.broken(point, ROUNDED_MOST);
     }
 
-    private void unusedSpots(Master master, List<Row> found) {
+    private void unusedSpots(Point point, List<Row> found) {
         for (int k = 0; k < items.size; k++) {
             for (int p = 0; p < site.spots.length; p++) {
-                if (master.served[k][p] > items.count[k] * master.usedValue[p] + BROKEN) {
+                if (point.served()[k][p] > items.count[k] * point.used()[p] + BROKEN) {
                     found.add(Cut.usedSpot(k, items.count[k], p));
                 }
             }
         }
     }
 
-    private MinCut support(Master master, int sinks) {
+    private MinCut support(Point point, int sinks) {
         int controllers = site.controllers.length;
         MinCut graph = new MinCut(1 + site.spots.length + sinks);
-        for (int from = 0; from < master.arcValue.length; from++) {
+        for (int from = 0; from < point.arc().length; from++) {
             for (int to = 0; to < site.spots.length; to++) {
-                if (master.arcValue[from][to] > THERE) {
-                    graph.arc(from < controllers ? 0 : 1 + from - controllers, 1 + to, master.arcValue[from][to]);
+                if (point.arc()[from][to] > THERE) {
+                    graph.arc(from < controllers ? 0 : 1 + from - controllers, 1 + to, point.arc()[from][to]);
                 }
             }
         }
         return graph;
     }
 
-    private void unconnected(Master master, List<Row> found) {
+    private void unconnected(Point point, List<Row> found) {
         int spots = site.spots.length;
         int controllers = site.controllers.length;
-        MinCut graph = support(master, items.size);
+        MinCut graph = support(point, items.size);
         for (int k = 0; k < items.size; k++) {
             for (int p = 0; p < spots; p++) {
-                if (master.served[k][p] > THERE) {
-                    graph.arc(1 + p, 1 + spots + k, master.served[k][p] / items.count[k]);
+                if (point.served()[k][p] > THERE) {
+                    graph.arc(1 + p, 1 + spots + k, point.served()[k][p] / items.count[k]);
                 }
             }
         }
@@ -124,7 +124,7 @@ final class Separation {
             }
         }
         for (int p = 0; p < spots; p++) {
-            double need = master.usedValue[p];
+            double need = point.used()[p];
             if (need > BROKEN && graph.flow(0, 1 + p, need) < need - BROKEN) {
                 boolean[] inside = Arrays.copyOfRange(graph.sinkSide(1 + p), 1, 1 + spots);
                 if (seen.add(new Seen(-1 - p, boxed(inside)))) {
@@ -135,24 +135,23 @@ final class Separation {
     }
 
     /** Pixels as a flow: what W serves must come through the streams of the arcs that enter W. */
-    private void overfull(Master master, List<Row> found) {
+    private void overfull(Point point, List<Row> found) {
         int spots = site.spots.length;
         int controllers = site.controllers.length;
         int most = Arrays.stream(site.streams).max().orElse(0);
         MinCut graph = new MinCut(2 + spots);
         double all = 0;
-        for (int from = 0; from < master.arcValue.length; from++) {
+        for (int from = 0; from < point.arc().length; from++) {
             for (int to = 0; to < spots; to++) {
-                if (master.arcValue[from][to] > THERE) {
-                    graph.arc(
-                            from < controllers ? 0 : 1 + from - controllers, 1 + to, most * master.arcValue[from][to]);
+                if (point.arc()[from][to] > THERE) {
+                    graph.arc(from < controllers ? 0 : 1 + from - controllers, 1 + to, most * point.arc()[from][to]);
                 }
             }
         }
         for (int p = 0; p < spots; p++) {
             double need = 0;
             for (int k = 0; k < items.size; k++) {
-                need += share[k] * master.served[k][p];
+                need += share[k] * point.served()[k][p];
             }
             if (need > THERE) {
                 graph.arc(1 + p, 1 + spots, need);

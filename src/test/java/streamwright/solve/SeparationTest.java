@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.ortools.Loader;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -67,11 +68,6 @@ class SeparationTest {
                 }
             }
             return told + " at least " + row.low();
-        }
-
-        Master master() {
-            return new Master(
-                    site, items, new Strands(), Master.Kind.linear(Master.missingPrices(site, items), 1), () -> false);
         }
     }
 
@@ -140,6 +136,33 @@ class SeparationTest {
         return bits;
     }
 
+    /** The point of a plan that was laid by hand is one in which no cut sees anything amiss, and all strings are served. */
+    @Test
+    void pointsOfPlansBreakNoCut() {
+        int tried = 0;
+        for (long seed = 0; seed < YARDS; seed++) {
+            Yard yard = AnyYard.of(seed, 3, 7);
+            Site site = new Site(yard, GroundPaths.of(yard));
+            Items items = new Items(site);
+            Draft draft = new Draft(site);
+            new FirstFit(draft).run();
+            if (!draft.complete()) {
+                continue;
+            }
+            Point point = Point.of(site, items, Snapshot.of(draft));
+            Separation separation = new Separation(site, items);
+            assertThat(separation.broken(point)).as("any %d", seed).isEmpty();
+            assertThat(separation.rounded(point)).as("any %d", seed).isEmpty();
+            for (int k = 0; k < items.size; k++) {
+                assertThat(Arrays.stream(point.served()[k]).sum())
+                        .as("any %d", seed)
+                        .isEqualTo(items.count[k]);
+            }
+            tried++;
+        }
+        assertThat(tried).isGreaterThan(20);
+    }
+
     /** Nothing is cut off a plan; what is cut off a point between plans was wrong there, and keeps all plans. */
     @Test
     void cutsComeOffInvalidPointsAlone() {
@@ -152,21 +175,18 @@ class SeparationTest {
                 continue;
             }
             Separation separation = new Separation(planned.site, planned.items);
-            Master master = planned.master();
             for (Weights plan : planned.plans.subList(0, Math.min(POINTS, planned.plans.size()))) {
-                plan.putInto(master);
-                assertThat(separation.broken(master))
+                assertThat(separation.broken(plan.point()))
                         .as("any %d: %s", seed, plan)
                         .isEmpty();
-                assertThat(separation.rounded(master))
+                assertThat(separation.rounded(plan.point()))
                         .as("any %d: %s", seed, plan)
                         .isEmpty();
             }
             for (int i = 0; i < POINTS; i++) {
                 Weights point = Weights.amid(planned.site, planned.items, planned.plans, random);
-                point.putInto(master);
-                List<Row> rows = new ArrayList<>(separation.broken(master));
-                rows.addAll(separation.rounded(master));
+                List<Row> rows = new ArrayList<>(separation.broken(point.point()));
+                rows.addAll(separation.rounded(point.point()));
                 for (Row row : rows) {
                     assertThat(point.broken(row)).as("any %d: %s", seed, point).isGreaterThan(ROUNDING);
                     streams += row.onlyItem() == Row.ALL ? 1 : 0;

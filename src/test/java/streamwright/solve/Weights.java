@@ -80,12 +80,8 @@ record Weights(double[][] arcs, double[] used, double[][] boards, double[][] ser
         }
     }
 
-    void putInto(Master master) {
-        master.arcValue = arcs;
-        master.usedValue = used;
-        master.boardValue = boards;
-        master.served = served;
-        master.led = led;
+    Point point() {
+        return new Point(arcs, used, boards, served, led);
     }
 
     /** What a row adds up to here. */
