@@ -31,6 +31,17 @@ final class Child {
         return start(folder, command(folder, options, args));
     }
 
+    /**
+     * Starts it behind other words.
+     *
+     * @param before a program that becomes the one whose command follows it
+     */
+    static Child startBehind(List<String> before, Path folder, String... args) throws IOException {
+        List<String> command = new ArrayList<>(before);
+        command.addAll(command(folder, List.of(), args));
+        return start(folder, command);
+    }
+
     /** Starts it from a shell that limits every file to so many bytes, a multiple of 512: the disk is full at once. */
     static Child startOnFullDisk(Path folder, int mostBytes, String... args) throws IOException {
         List<String> command =

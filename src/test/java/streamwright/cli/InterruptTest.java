@@ -1,6 +1,8 @@
 package streamwright.cli;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +22,11 @@ class InterruptTest {
     private Path folder;
 
     private Ran after(int seconds, String signal, String... args) throws Exception {
-        Child child = Child.start(folder, List.of(), args);
+        List<String> hearing = Signals.hearing(signal);
+        assumeThat(hearing)
+                .as("programs started from here ignore %s, as whatever started the tests does", signal)
+                .isNotNull();
+        Child child = Child.startBehind(requireNonNull(hearing), folder, args);
         TimeUnit.SECONDS.sleep(seconds);
         child.signal(signal);
         return child.ended();
