@@ -20,8 +20,9 @@ class YardFilesBench {
     void write() throws IOException {
         String folder = System.getProperty("yards");
         Assumptions.assumeTrue(folder != null, "-Dyards=DIR names no folder");
-        List<Yard> yards = new ArrayList<>(
-                LongStream.rangeClosed(1, HOMES).mapToObj(SeededYards::home).toList());
+        List<Yard> yards = new ArrayList<>(LongStream.rangeClosed(1, Long.getLong("homes", HOMES))
+                .mapToObj(SeededYards::home)
+                .toList());
         LongStream.rangeClosed(1, MIXED).mapToObj(MixedHomes::of).forEach(yards::add);
         yards.add(SeededYards.twoHouses(1));
         yards.add(SeededYards.twoHouses(2));
