@@ -18,6 +18,9 @@ class PowerTest {
     private static final Costs COSTS = Costs.defaults(Units.M);
     private static final double NO_FUSE = Double.POSITIVE_INFINITY;
 
+    /** Square millimetres of ideal copper of which a metre, there and back, has one ohm. */
+    private static final double ONE_OHM = 2 * Wire.COPPER;
+
     private static PixelKind kind(double voltsLow, double amps, double pitch, double mm2) {
         return new PixelKind("lamp", 3, 24, 1.25, 50, 0, 12, voltsLow, amps, pitch, mm2, "invented");
     }
@@ -155,5 +158,67 @@ class PowerTest {
         Feed feed =
                 port.feed(1, new int[] {10}, new double[1], new double[] {1}, 1).orElseThrow();
         assertThat(feed.injections()).hasSize(2);
+    }
+
+    /** One pixel of 1 A behind one ohm gets 11 of 12 V: enough where it needs just these. */
+    @Test
+    void voltsExactlyAtTheLowestAreEnough() {
+        Power port = power(WireTest.ideal(ONE_OHM, 0), kind(11, 1, 0.1, 1), NO_FUSE);
+        assertThat(port.fits(1, 1)).isTrue();
+        assertThat(port.fits(1.000001, 1)).isFalse();
+    }
+
+    @Test
+    void oneStringBehindALeadIsJudgedLikeAPortOfOneString() {
+        Power port = power(Rules.defaults(Units.M), kind(9, 0.06, 0.1, 0.5), 4);
+        int fitting = 0;
+        for (int pixels = 1; pixels <= 80; pixels++) {
+            for (double lead = 0.3; lead < 12; lead += 0.3) {
+                boolean fits = port.fits(lead, pixels);
+                assertThat(fits)
+                        .as("%d pixels behind %s m", pixels, lead)
+                        .isEqualTo(port.fits(lead, new int[] {pixels}, new double[1], 1));
+                fitting += fits ? 1 : 0;
+            }
+        }
+        // both answers must have been met: of 80 * 39 a good part
+        assertThat(fitting).isBetween(300, 2800);
+    }
+
+    @Test
+    void aStretchMayDrawTheShareOfItsFuse() {
+        assertThat(power(Rules.defaults(Units.M), kind(10, 0.06, 0.1, 0.5), 5).ampsMost())
+                .isEqualTo(4, within(1e-12));
+    }
+
+    /** A lead of 2 ohms and wires of half as many to where it ends; 10 pixels a metre apart; 0.1 A each, nothing shared. */
+    @Test
+    void eachPixelOnAWireOfItsOwnGetsTheMostThatAnyCan() {
+        Rules rules = new Rules(6, 3, 2, 60, 90, 1.1, 1, 0.3, ONE_OHM, 2 * ONE_OHM, 1, 0, 0.8);
+        Power port = power(rules, kind(10, 0.1, 1, 1), NO_FUSE);
+        // the only pixel hangs on the lead
+        assertThat(port.voltsFarthest(2, 1)).isEqualTo(12 - 0.1 * 2, within(1e-12));
+        // the wire to the last of a few is better than the lead
+        assertThat(port.voltsFarthest(2, 2)).isEqualTo(12 - 0.1 * 2, within(1e-12));
+        // to the last of many it is worse: 2 m and nine steps of a metre
+        assertThat(port.voltsFarthest(2, 10)).isEqualTo(12 - 0.1 * 11 / 2, within(1e-12));
+    }
+
+    /**
+     * The second string is fed from afar, and neither the port nor a wire to it bears it: no way that the strings behind
+     * it have to be fed mends that, however many were looked at.
+     */
+    @Test
+    void whatNoWireReachesStaysDarkWhateverTheRestCosts() {
+        Power port = power(WireTest.ideal(ONE_OHM, 0), kind(10, 1, 0.001, 1000), NO_FUSE);
+        int[] pixels = {1, 1, 1, 1, 1};
+        double[] near = {0.3, 1.9, 0.1, 0.9, 0.5};
+        double[] far = {0.3, 3, 0.1, 0.9, 0.5};
+        assertThat(port.feed(1.5, pixels, new double[5], near, 5).map(Feed::injections))
+                .contains(List.of(new Feed.Place(1, 1), new Feed.Place(2, 1)));
+        assertThat(port.feed(1.5, pixels, new double[5], far, 5)).isEmpty();
+        // a better lead bears both
+        assertThat(port.feed(0.9, pixels, new double[5], far, 5).map(Feed::injections))
+                .contains(List.of(new Feed.Place(2, 1)));
     }
 }

@@ -17,6 +17,10 @@ class RunsTest {
     void runsAreSlackTimesPathAndLoops() {
         assertThat(Runs.hop(RULES, 10)).isEqualTo(13, within(1e-12));
         assertThat(Runs.lead(RULES, 10)).isEqualTo(11.3, within(1e-12));
+        // the same in feet, where no loop is 1
+        Rules feet = Rules.defaults(Units.FT);
+        assertThat(Runs.hop(feet, 10 / 0.3048)).isEqualTo(13 / 0.3048, within(1e-9));
+        assertThat(Runs.lead(feet, 10 / 0.3048)).isEqualTo(11.3 / 0.3048, within(1e-9));
     }
 
     @ParameterizedTest

@@ -123,6 +123,26 @@ class StretchesTest {
             return cheapest[0];
         }
 
+        boolean free() {
+            return costs.injection() == 0 && costs.injectionWire() == 0;
+        }
+
+        /** Fewest injections of all sets that hold. */
+        int fewest() {
+            List<Feed.Place> places = places();
+            int n = places.size();
+            int[] stretches = new int[n + 1];
+            for (int from = n - 1; from >= 0; from--) {
+                stretches[from] = n + 1;
+                for (int to = from + 1; to <= n; to++) {
+                    if (stretches[to] < stretches[from] && holds(places, from, to)) {
+                        stretches[from] = stretches[to] + 1;
+                    }
+                }
+            }
+            return stretches[0] - 1;
+        }
+
         /** Cheapest cost over all sets, infinite if none holds. */
         double bruteForce() {
             List<Feed.Place> places = places();
@@ -169,6 +189,9 @@ class StretchesTest {
             Feed feed = found.get();
             assertThat(feed.cost()).as("port %s", i).isEqualTo(expected, within(1e-9));
             assertHolds(port, feed);
+            if (port.free()) {
+                assertThat(feed.injections()).as("port %s", i).hasSize(port.fewest());
+            }
             boolean fits = port.power().fits(port.lead, port.pixels, port.jumpers, port.pixels.length);
             assertThat(fits)
                     .isEqualTo(port.holds(port.places(), 0, port.places().size()));
