@@ -170,7 +170,7 @@ class PowerTest {
 
     @Test
     void oneStringBehindALeadIsJudgedLikeAPortOfOneString() {
-        Power port = power(Rules.defaults(Units.M), kind(9, 0.06, 0.1, 0.5), 4);
+        Power port = power(Rules.defaults(Units.M), kind(11, 0.06, 0.1, 0.5), 4);
         int fitting = 0;
         for (int pixels = 1; pixels <= 80; pixels++) {
             for (double lead = 0.3; lead < 12; lead += 0.3) {
