@@ -27,24 +27,40 @@ public final class Nearest {
         return guess == null ? "must be one of " + String.join(", ", known) : "did you mean " + guess + "?";
     }
 
-    /** The known word at most a third of its letters away, or null; null also where too many are known to guess. */
+    /**
+     * The known word at most a third of its letters away, of equally near ones that which begins alike for longest: the
+     * end is what people leave off. Null where there is none, and where too many are known to guess.
+     */
     public static @Nullable String of(String word, Collection<String> known) {
         if (known.size() > MOST_COMPARED) {
             return null;
         }
         String best = null;
         int least = Integer.MAX_VALUE;
+        int longest = 0;
         for (String candidate : known) {
             int most = Math.max(1, candidate.length() / 3);
             if (Math.abs(candidate.length() - word.length()) <= most) {
                 int distance = distance(word, candidate);
-                if (distance <= most && distance < least) {
+                int alike = alike(word, candidate);
+                if (distance <= most && (distance < least || (distance == least && alike > longest))) {
                     best = candidate;
                     least = distance;
+                    longest = alike;
                 }
             }
         }
         return best;
+    }
+
+    /** How many letters both begin with, case aside. */
+    private static int alike(String left, String right) {
+        int most = Math.min(left.length(), right.length());
+        int i = 0;
+        while (i < most && Character.toLowerCase(left.charAt(i)) == Character.toLowerCase(right.charAt(i))) {
+            i++;
+        }
+        return i;
     }
 
     /** Fewest insertions, deletions, replacements and swaps of neighbours (optimal string alignment), case aside. */

@@ -49,7 +49,8 @@ class LimitsCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "--pixel|ws2812|no pixel kind 'ws2812'. Did you mean 'ws2811'?",
+                // as near to ws2811, but only its end is missing
+                "--pixel|ws2812|no pixel kind 'ws2812'. Did you mean 'ws2812b'?",
                 "--controller|source-5|Did you mean 'source-4'?",
                 "--frame-rate|0|--frame-rate 40",
                 "--frame-rate|1001|--frame-rate 40",

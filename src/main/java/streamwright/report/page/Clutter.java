@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Which labels can be read at which zoom: a label shows from the zoom on at which it covers no other that shows already.
@@ -70,6 +71,19 @@ final class Clutter {
         }
     }
 
+    /** Beside a place, above and below it, then aslant: where the lower left corner of a label may be. */
+    static Stream<double[]> around(double wide, double gap) {
+        return Stream.of(
+                new double[] {gap, 4},
+                new double[] {-gap - wide, 4},
+                new double[] {-wide / 2, -gap},
+                new double[] {-wide / 2, gap + 9},
+                new double[] {gap, -gap},
+                new double[] {gap, gap + 9},
+                new double[] {-gap - wide, -gap},
+                new double[] {-gap - wide, gap + 9});
+    }
+
     /** Something that no label may cover, whatever the zoom. */
     void keepFree(Wish wish) {
         take(wish, 0);
@@ -93,16 +107,16 @@ final class Clutter {
     }
 
     /**
-     * The place that covers the fewest lines, and of those the first, at the smallest zoom that has room for any: its
-     * index, and that zoom.
+     * The place that covers the fewest lines, and of those the first, at the smallest zoom from which on there is room
+     * for any: its index, and that zoom.
      */
     int[] place(List<Wish> choices) {
         for (int z = 0; z < ZOOMS.length; z++) {
             int best = -1;
             int least = Integer.MAX_VALUE;
             for (int c = 0; c < choices.size() && least > 0; c++) {
-                Box box = choices.get(c).box(ZOOMS[z]);
-                int crossed = free(box, taken.get(z)) ? crossed(box, ZOOMS[z]) : Integer.MAX_VALUE;
+                Wish wish = choices.get(c);
+                int crossed = freeFrom(wish, z) ? crossed(wish.box(ZOOMS[z]), ZOOMS[z]) : Integer.MAX_VALUE;
                 if (crossed < least) {
                     least = crossed;
                     best = c;
@@ -137,6 +151,16 @@ final class Clutter {
                 taken.get(z).computeIfAbsent(cell, any -> new ArrayList<>()).add(box);
             }
         }
+    }
+
+    /** A box that stands across the other from its own place comes nearer as one zooms in, so all zooms are asked. */
+    private boolean freeFrom(Wish wish, int first) {
+        for (int z = first; z < ZOOMS.length; z++) {
+            if (!free(wish.box(ZOOMS[z]), taken.get(z))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean free(Box box, Map<Long, List<Box>> taken) {

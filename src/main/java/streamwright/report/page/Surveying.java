@@ -32,6 +32,9 @@ final class Surveying {
     /** On the screen, between strings that have one feed. */
     private static final double AWAY = 4.6;
 
+    /** How much farther off a prop's name may stand, a cable's not: it would stand at another cable. */
+    private static final double FARTHER = 7;
+
     private final Walk walk;
     private final Scale scale;
     private final Route route;
@@ -259,16 +262,8 @@ final class Surveying {
         double y = scale.y(at);
         List<double[]> offsets = gap == 0
                 ? List.of(new double[] {-wide / 2, 4})
-                : Stream.of(new double[][] {
-                            {gap, 4},
-                            {-gap - wide, 4},
-                            {-wide / 2, -gap},
-                            {-wide / 2, gap + 9},
-                            {gap, -gap},
-                            {gap, gap + 9},
-                            {-gap - wide, -gap},
-                            {-gap - wide, gap + 9}
-                        })
+                : (kind.equals("prop-name") ? Stream.of(gap, gap + FARTHER) : Stream.of(gap))
+                        .flatMap(away -> Clutter.around(wide, away))
                         .filter(offset -> x + offset[0] >= 0 && x + offset[0] + wide <= scale.width)
                         .toList();
         List<Clutter.Wish> choices = offsets.stream()

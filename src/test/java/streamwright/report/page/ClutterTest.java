@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,6 +41,49 @@ class ClutterTest {
         assertThat(clutter.place(List.of(at(8, 4)))).containsExactly(0, 1);
         // taken now, and closer by they still meet: both stand beside one point
         assertThat(clutter.place(List.of(at(8, 4)))).containsExactly(0, 16);
+    }
+
+    /** Two boxes that stand across each other from their places meet when those move apart. */
+    @Test
+    void aLabelThatWouldBeCoveredCloserByGoesElsewhere() {
+        Clutter clutter = new Clutter();
+        clutter.keepFree(new Clutter.Wish(100, 100, -20, -60, 40, 15));
+        // 30 above that place: here the box hangs 60 higher, and closer by right on this label's right side
+        Clutter.Wish right = new Clutter.Wish(70, 70, 8, 4, 40, 12);
+        Clutter.Wish left = new Clutter.Wish(70, 70, -48, 4, 40, 12);
+        assertThat(clutter.place(List.of(right, left))).containsExactly(1, 1);
+    }
+
+    /** A zoom that shows a label shows it whole, on paper too, and every flag beside it. */
+    @ParameterizedTest
+    @CsvSource({"home, 1", "home, 2", "home, 4", "trail, 1", "trail, 2", "trail, 4", "trail, 8"})
+    void noLabelCoversAFlagOrAnotherLabelAtAnyZoom(String demo, int zoom) {
+        Chart chart = Surveying.of(Demo.walk(demo));
+        List<Seen> flags = chart.marks().stream()
+                .filter(mark -> mark.kind().equals("board"))
+                .map(mark -> {
+                    double wide = Flags.width(mark.tag());
+                    return new Seen(
+                            mark.tag(), mark.x() * zoom - wide / 2, mark.y() * zoom + mark.dy() - 7.5, wide, 15);
+                })
+                .toList();
+        List<Seen> labels = chart.texts().stream()
+                .filter(text -> text.zoom() <= zoom)
+                .map(text -> new Seen(
+                        text.text(),
+                        text.x() * zoom + text.dx(),
+                        text.y() * zoom + text.dy() - Surveying.LETTERS,
+                        Svg.width(text.text(), Surveying.LETTERS),
+                        Surveying.LETTERS))
+                .toList();
+        assertThat(labels).hasSizeGreaterThan(20);
+        for (Seen label : labels) {
+            assertThat(Stream.concat(flags.stream(), labels.stream())
+                            .filter(other -> !other.equals(label) && other.meets(label))
+                            .map(Seen::what))
+                    .as(label.what)
+                    .isEmpty();
+        }
     }
 
     private record Seen(String what, double x, double y, double width, double height) {

@@ -51,6 +51,16 @@ class TilesTest {
                         .anyMatch(tile -> (tile.heading() + ",").matches(".*[ ]" + board + ",.*")));
     }
 
+    /** A trail is three times as wide as high: halves of it fill a sheet each, quarters would leave theirs half empty. */
+    @Test
+    void aFlatYardIsCutAcrossOnly() {
+        Chart chart = Surveying.of(Demo.walk("trail"));
+        assertThat(chart.height() / chart.width()).isBetween(0.28, 0.35);
+        assertThat(chart.tiles())
+                .hasSize(2)
+                .allSatisfy(tile -> assertThat(tile.height()).isGreaterThanOrEqualTo(chart.height()));
+    }
+
     /** No flag hangs out of the drawing. */
     @Test
     void flagsStayOnTheDrawing() {
