@@ -629,16 +629,21 @@ final class Master {
         UNKNOWN
     }
 
-    /** Brings in what the last solution's duals find too cheap to stay out. */
-    Priced price(int most) {
+    /**
+     * Brings in what the last solution's duals find too cheap to stay out.
+     *
+     * @param most strands that come in
+     * @param thorough whether to look on where a quick look finds nothing and has not seen all
+     */
+    Priced price(int most, boolean thorough) {
         Duals duals = duals();
         List<Pricing.Found> found = new ArrayList<>();
         BitSet open = everySpot();
         columnsBelow(duals, -PRICED, LABELS_QUICK, Look.SHARED, open, found);
-        if (found.isEmpty() && !open.isEmpty()) {
+        if (thorough && found.isEmpty() && !open.isEmpty()) {
             columnsBelow(duals, -PRICED, LABELS_MORE, Look.ALONE, open, found);
         }
-        if (found.isEmpty() && !open.isEmpty()) {
+        if (thorough && found.isEmpty() && !open.isEmpty()) {
             columnsBelow(duals, -PRICED, LABELS_LONG / spots, Look.RELAXED, open, found);
         }
         boolean complete = open.isEmpty() && found.size() <= COLUMNS_MOST;

@@ -34,6 +34,9 @@ final class Relaxation {
     /** Steps towards the last solution before it is looked at itself. */
     private static final int WAYS_MOST = 2;
 
+    /** Rounds of cuts between two looks that see all strands: cuts hold whatever is still out, a bound does not. */
+    private static final int UNSURE_MOST = 8;
+
     /** How often the solver may lose its way, the last time without cuts. */
     private static final int RENEWED_MOST = 2;
 
@@ -166,6 +169,7 @@ final class Relaxation {
         double bound = Double.NEGATIVE_INFINITY;
         List<Double> values = new ArrayList<>();
         int renewed = 0;
+        int unsure = 0;
         for (int round = 0; round < ROUNDS_MOST && !workings.stopped.getAsBoolean(); round++) {
             double value = root.solve(workings.secondsLeft.getAsDouble());
             if (Double.isNaN(value)) {
@@ -181,25 +185,33 @@ final class Relaxation {
                 return value;
             }
             root.read();
-            Master.Priced priced = root.price(PRICED_AT_ONCE);
+            Master.Priced priced = root.price(PRICED_AT_ONCE, false);
             if (priced == Master.Priced.MORE) {
                 continue;
-            }
-            if (priced == Master.Priced.UNKNOWN) {
-                return bound;
-            }
-            bound = Math.max(bound, value - 1e-9 * Math.abs(value));
-            missed = IntStream.range(0, items.size).mapToDouble(root::missed).toArray();
-            worth = IntStream.range(0, items.size).mapToDouble(root::worth).toArray();
-            if (enough.test(bound)) {
-                return bound;
             }
             List<Row> broken = broken();
             values.add(value);
             boolean stalled =
                     values.size() > PATIENCE && value - values.get(values.size() - 1 - PATIENCE) < gain * value;
-            if (broken.isEmpty() || stalled) {
-                return bound;
+            boolean last = broken.isEmpty() || stalled || enough.test(value);
+            if (priced == Master.Priced.UNKNOWN && (last || ++unsure == UNSURE_MOST)) {
+                unsure = 0;
+                priced = root.price(PRICED_AT_ONCE, true);
+                if (priced == Master.Priced.MORE) {
+                    continue;
+                }
+                if (priced == Master.Priced.UNKNOWN) {
+                    return bound;
+                }
+            }
+            if (priced == Master.Priced.NONE) {
+                bound = Math.max(bound, value - 1e-9 * Math.abs(value));
+                missed =
+                        IntStream.range(0, items.size).mapToDouble(root::missed).toArray();
+                worth = IntStream.range(0, items.size).mapToDouble(root::worth).toArray();
+                if (last || enough.test(bound)) {
+                    return bound;
+                }
             }
             slim();
             broken.forEach(root::addRow);
@@ -265,7 +277,7 @@ final class Relaxation {
                 return false;
             }
             root.read();
-            priced = root.price(PRICED_AT_ONCE);
+            priced = root.price(PRICED_AT_ONCE, true);
         }
         return priced == Master.Priced.NONE;
     }
