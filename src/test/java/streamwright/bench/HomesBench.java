@@ -4,15 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.LongStream;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import streamwright.check.Audit;
-import streamwright.layout.Assembly;
-import streamwright.layout.Layout;
 import streamwright.physics.Ground;
 import streamwright.physics.GroundPaths;
-import streamwright.plan.Plan;
 import streamwright.solve.Budget;
 import streamwright.solve.Outcome;
 import streamwright.solve.Planner;
@@ -79,22 +74,10 @@ class HomesBench {
         long from = System.nanoTime();
         Outcome outcome = Planner.plan(yard, ground, budget, Outcome.SILENT);
         double seconds = (System.nanoTime() - from) / 1e9;
-        double plain = cost(yard, ground, Plain.layout(yard, ground, SECONDS, WORKERS));
-        double cost = cost(yard, ground, outcome.layoutOrNull());
+        double plain = Audited.cost(yard, ground, Plain.layout(yard, ground, SECONDS, WORKERS));
+        double cost = Audited.cost(yard, ground, outcome.layoutOrNull());
         return outcome instanceof Outcome.Found found
                 ? new Run(yard.name(), seconds, cost, found.bound(), found.hand(), plain)
                 : new Run(yard.name(), seconds, Double.NaN, Double.NaN, Double.NaN, plain);
-    }
-
-    /** As the audit states it; not a number where there is no plan. */
-    private static double cost(Yard yard, Ground ground, @Nullable Layout layout) {
-        if (layout == null) {
-            return Double.NaN;
-        }
-        Plan plan = Assembly.plan(yard, ground, layout);
-        if (!Audit.of(yard, plan).clean()) {
-            throw new AssertionError(yard.name() + ": " + Audit.of(yard, plan).list());
-        }
-        return plan.cost();
     }
 }

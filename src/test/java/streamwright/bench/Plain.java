@@ -13,6 +13,7 @@ import com.google.ortools.sat.MultipleCircuitConstraint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import streamwright.layout.Layout;
 import streamwright.physics.Ground;
@@ -22,7 +23,7 @@ import streamwright.yard.PixelString;
 import streamwright.yard.Yard;
 
 /**
- * A yard with one controller and one board model of four ports as one constraint model, as one would write it down at
+ * A yard with one controller and one board model whose port k hears stream k as one constraint model, as one would write it down at
  * first: a circuit of cables over boards, a circuit of ports over strings, both open by arcs home that cost nothing, and
  * clauses that say which string uses which stream of which cable. Injections are left to the completion of the plan, at
  * a guess of one wherever two strings in a row are too many pixels for the fuse. What a plain model is worth, to put
@@ -75,8 +76,11 @@ final class Plain {
         BoardModel board = yard.boards().get(0).model();
         if (yard.controllers().size() != 1
                 || yard.boards().size() != 1
-                || !board.ports().equals(List.of(1, 2, 3, 4))) {
-            throw new IllegalArgumentException("the plain model is for one controller and boards of four ports");
+                || !board.ports()
+                        .equals(IntStream.rangeClosed(1, board.ports().size())
+                                .boxed()
+                                .toList())) {
+            throw new IllegalArgumentException("the plain model is for one controller and boards of one port a stream");
         }
         Loader.loadNativeLibraries();
         Plain plain = new Plain(yard, ground);

@@ -106,6 +106,8 @@ enum Relation {
     }
 
     final Kind kind;
+
+    @SuppressWarnings("ImmutableEnumChecker") // each is a function without memory
     private final BiFunction<Yard, Random, Yard> change;
 
     Relation(Kind kind, BiFunction<Yard, Random, Yard> change) {
