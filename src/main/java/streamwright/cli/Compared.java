@@ -3,6 +3,7 @@ package streamwright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import streamwright.check.Audit;
 import streamwright.check.Findings;
 import streamwright.plan.Change;
@@ -32,7 +33,7 @@ record Compared(
         Findings was = Audit.of(yard, before);
         Findings now = Audit.of(yard, after);
         Map<String, String> broken = WorkTable.broken(was);
-        List<Change> changes = Difference.between(yard, before, after, broken);
+        List<Change> changes = Difference.between(yard, before, after, Set.of(), broken);
         return new Compared(
                 Difference.minutes(changes),
                 was.restated().cost(),

@@ -1,6 +1,8 @@
 package streamwright.cli;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import streamwright.plan.Board;
 import streamwright.plan.Plan;
 
@@ -8,18 +10,16 @@ import streamwright.plan.Plan;
 final class Dead {
     private Dead() {}
 
-    /** The plan without them: what was on them is dark. */
-    static Plan without(Plan plan, List<String> dead) {
+    /** The names that were given, each that of a board of the plan. */
+    static Set<String> of(Plan plan, List<String> names) {
         List<String> known = plan.boards().stream().map(Board::id).toList();
-        for (String name : dead) {
+        Set<String> dead = new TreeSet<>();
+        for (String name : names) {
             if (!known.contains(name.strip())) {
                 throw new Wrong(Words.unknown("board", name, known));
             }
+            dead.add(name.strip());
         }
-        List<String> names = dead.stream().map(String::strip).toList();
-        List<Board> left = plan.boards().stream()
-                .filter(board -> !names.contains(board.id()))
-                .toList();
-        return names.isEmpty() ? plan : plan.withBoards(left);
+        return dead;
     }
 }

@@ -21,7 +21,7 @@ import streamwright.yard.Yard;
         footer = {
             "  streamwright rebalance yard.yaml --from installed.json -o next.json       next season's work order",
             "  streamwright rebalance yard.yaml --from installed.json --keep boards      hang and move no board",
-            "  streamwright rebalance yard.yaml --from installed.json --dead B3          board B3 is broken",
+            "  streamwright rebalance yard.yaml --from installed.json --dead B3          board B3 no longer works",
         },
         mixinStandardHelpOptions = true)
 final class RebalanceCommand implements Callable<Integer> {
@@ -55,7 +55,8 @@ final class RebalanceCommand implements Callable<Integer> {
             names = "--dead",
             split = ",",
             paramLabel = "BOARD",
-            description = "Boards that no longer work: they are taken down.")
+            description = "Boards that no longer work, with commas between: each is replaced by one like it in its"
+                    + " place, or taken down, whichever leads to less work.")
     private List<String> dead = new ArrayList<>();
 
     @Option(
@@ -80,8 +81,11 @@ final class RebalanceCommand implements Callable<Integer> {
         Set<Keep> kept = EnumSet.noneOf(Keep.class);
         keep.forEach(word -> kept.add(keep(word)));
         Yard yard = source.read(console);
-        Plan old = Dead.without(Inputs.plan(from, console), dead);
-        return new Rebalancing(yard, old, kept, destination, console, seconds, threads.seed(), threads.workers()).run();
+        Plan old = Inputs.plan(from, console);
+        Set<String> broken = Dead.of(old, dead);
+        return new Rebalancing(
+                        yard, old, broken, kept, destination, console, seconds, threads.seed(), threads.workers())
+                .run();
     }
 
     private static Keep keep(String word) {

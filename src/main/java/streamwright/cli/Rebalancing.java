@@ -43,6 +43,7 @@ final class Rebalancing {
 
     private final Yard yard;
     private final Plan old;
+    private final Set<String> dead;
     private final Set<Keep> keep;
     private final Destination destination;
     private final Console console;
@@ -52,10 +53,11 @@ final class Rebalancing {
     private final long seed;
     private final int threads;
 
-    /** @param old without the boards that are dead */
+    /** @param dead boards of the old plan that no longer work */
     Rebalancing(
             Yard yard,
             Plan old,
+            Set<String> dead,
             Set<Keep> keep,
             Destination destination,
             Console console,
@@ -64,6 +66,7 @@ final class Rebalancing {
             int threads) {
         this.yard = yard;
         this.old = old;
+        this.dead = dead;
         this.keep = keep;
         this.destination = destination;
         this.console = console;
@@ -80,7 +83,7 @@ final class Rebalancing {
 
     private int repair() {
         Findings before = Audit.of(yard, old);
-        if (before.clean()) {
+        if (before.clean() && dead.isEmpty()) {
             destination.write(old.repairs(List.of(), 0, 0), "No rule is broken: there is nothing to change.", console);
             return Exit.DONE;
         }
@@ -90,7 +93,7 @@ final class Rebalancing {
         }
         tell(before);
         if (!keep.isEmpty()) {
-            return clash();
+            return clash(repaired instanceof Repaired.Impossible);
         }
         if (repaired instanceof Repaired.Impossible impossible) {
             console.err().println("No repair exists.");
@@ -107,7 +110,7 @@ final class Rebalancing {
 
     private Repaired repair(Yard of, Set<Keep> kept, double time) {
         Budget budget = new Budget(time, 0, seed, threads, interrupt::asked);
-        return Repair.of(of, ground, old, kept, plan -> judge(of, plan), budget);
+        return Repair.of(of, ground, old, dead, kept, plan -> judge(of, plan), budget);
     }
 
     private static Repaired.Verdict judge(Yard yard, Plan plan) {
@@ -117,7 +120,7 @@ final class Rebalancing {
 
     private int write(Findings before, Repaired.Mended mended) {
         Plan plan = mended.plan();
-        List<Change> changes = Difference.between(yard, old, plan, WorkTable.broken(before));
+        List<Change> changes = Difference.between(yard, old, plan, dead, WorkTable.broken(before));
         plan = plan.repairs(changes, mended.work(), mended.workBound());
         long reasonsFrom = System.nanoTime();
         plan = plan.withReasons(Reasons.of(
@@ -149,7 +152,7 @@ final class Rebalancing {
         if (interrupt.asked()) {
             return new Remedies.Trial(Double.POSITIVE_INFINITY, Set.of());
         }
-        if (Audit.of(other, old).list().stream().allMatch(WorkTable::paper)) {
+        if (dead.isEmpty() && Audit.of(other, old).list().stream().allMatch(WorkTable::paper)) {
             return new Remedies.Trial(0, Set.of());
         }
         return repair(other, keep, seconds * REMEDY_SHARE) instanceof Repaired.Mended mended
@@ -176,7 +179,10 @@ final class Rebalancing {
                 .count();
         Plan plan = mended.plan();
         return "%s: %s, %s%n".formatted(yard.name(), WorkTable.sum(changes), bound)
-                + "  mends    %s%n".formatted(Figures.count(broken, "broken rule"))
+                + "  mends    %s%s%n"
+                        .formatted(
+                                Figures.count(broken, "broken rule"),
+                                dead.isEmpty() ? "" : " and " + Figures.count(dead.size(), "dead board"))
                 + "  moves    %s of %s, and plugs %s in%n"
                         .formatted(
                                 Figures.plain(moved),
@@ -190,25 +196,33 @@ final class Rebalancing {
 
     private void tell(Findings before) {
         console.err().println("What is broken:");
+        dead.forEach(board -> console.err().println("  board " + board + ": no longer works"));
         before.list().stream()
                 .filter(each -> !WorkTable.paper(each))
                 .limit(20)
                 .forEach(each -> console.err().println("  " + each.rule().label() + ": " + each.text()));
     }
 
-    /** Which of the things to keep clash, and the cheapest permission that would do. */
-    private int clash() {
+    /**
+     * Which of the things to keep clash, and the cheapest permission that would do.
+     *
+     * @param proved whether there is no repair, or only none was found
+     */
+    private int clash(boolean proved) {
         Set<Keep> clash = EnumSet.copyOf(keep);
         for (Keep each : keep) {
             Set<Keep> fewer = EnumSet.copyOf(clash);
             fewer.remove(each);
-            if (!fewer.isEmpty() && !(repair(yard, fewer, seconds * PERMISSION_SHARE) instanceof Repaired.Mended)) {
+            if (!fewer.isEmpty() && still(repair(yard, fewer, seconds * PERMISSION_SHARE), proved)) {
                 clash = fewer;
             }
         }
+        String kept = words(clash) + (clash.size() == 1 ? " are kept" : " are all kept");
         console.err()
-                .println("It cannot be mended while " + words(clash)
-                        + (clash.size() == 1 ? " are kept." : " are all kept."));
+                .println(
+                        proved
+                                ? "It cannot be mended while " + kept + "."
+                                : "No repair was found while " + kept + "; that there is none is not proved.");
         double best = Double.POSITIVE_INFINITY;
         Set<Keep> permission = EnumSet.noneOf(Keep.class);
         for (int size = 1; size <= keep.size() && best == Double.POSITIVE_INFINITY; size++) {
@@ -228,7 +242,15 @@ final class Rebalancing {
                                 ? "No repair was found under any permission."
                                 : "The cheapest permission: let " + words(permission) + " change, for "
                                         + WorkTable.minutes(best) + ".");
-        return interrupt.asked() ? Exit.INTERRUPTED : Exit.BROKEN;
+        if (interrupt.asked()) {
+            return Exit.INTERRUPTED;
+        }
+        return proved ? Exit.BROKEN : Exit.STOPPED;
+    }
+
+    /** Whether fewer things to keep say the same. */
+    private static boolean still(Repaired repaired, boolean proved) {
+        return proved ? repaired instanceof Repaired.Impossible : !(repaired instanceof Repaired.Mended);
     }
 
     private List<Set<Keep>> subsets(int size) {

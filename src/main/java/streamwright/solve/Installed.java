@@ -47,15 +47,23 @@ final class Installed {
     /** Boards that cannot stay whatever is done. */
     final int lost;
 
+    /** Names of boards that no longer work; where one stays another like it is hung in its place. */
+    final Set<String> dead;
+
+    /** Dead boards that drive no pixels, and so are none of {@link #boards}. */
+    final int deadOthers;
+
     /** Props of outputs and panels that the plan has nowhere. */
     final int fixturesForced;
 
     /** Names that no new board may take. */
     final Set<String> names = new TreeSet<>();
 
-    Installed(Site site, Plan plan) {
+    Installed(Site site, Plan plan, Set<String> dead) {
+        this.dead = dead;
         Map<String, Integer> index = new LinkedHashMap<>();
         int gone = 0;
+        int other = 0;
         Set<String> seen = new TreeSet<>();
         for (Board board : plan.boards()) {
             names.add(board.id());
@@ -64,13 +72,16 @@ final class Installed {
             }
             int model = model(site, board.model());
             if (model < 0) {
-                gone += offered(site, board.model()) ? 0 : 1;
+                boolean offered = offered(site, board.model());
+                gone += offered ? 0 : 1;
+                other += offered && dead.contains(board.id()) ? 1 : 0;
                 continue;
             }
             index.put(board.id(), boards.size());
             boards.add(new Standing(board, model, spot(site, board)));
         }
         lost = gone;
+        deadOthers = other;
         fixturesForced = fixturesForced(site, plan);
         strings(site);
         Map<String, Integer> jacks = new HashMap<>();
@@ -155,6 +166,19 @@ final class Installed {
             }
         }
         return found;
+    }
+
+    boolean dead(int board) {
+        return dead.contains(boards.get(board).was().id());
+    }
+
+    /** Boards that come down whatever is done. */
+    int down() {
+        int down = lost;
+        for (int b = 0; b < boards.size(); b++) {
+            down += dead(b) ? 1 : 0;
+        }
+        return down;
     }
 
     /** Whether the hop is laid, in either direction. */

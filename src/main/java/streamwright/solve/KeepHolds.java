@@ -12,11 +12,12 @@ import streamwright.yard.Yard;
 final class KeepHolds {
     private KeepHolds() {}
 
+    /** A dead board may be replaced by one like it even where boards are kept. */
     static boolean of(Yard yard, Plan old, Plan plan, Set<Keep> keep) {
         if (keep.isEmpty()) {
             return true;
         }
-        List<Change> changes = Difference.between(yard, old, plan, Map.of());
+        List<Change> changes = Difference.between(yard, old, plan, Set.of(), Map.of());
         return (!keep.contains(Keep.CABLES) || none(changes, "hop"))
                 && (!keep.contains(Keep.BOARDS) || none(changes, "board"))
                 && (!keep.contains(Keep.PORTS) || changes.stream().noneMatch(KeepHolds::replugged))

@@ -1,8 +1,5 @@
 package streamwright.solve;
 
-import com.google.ortools.sat.CpSolver;
-import com.google.ortools.sat.CpSolverStatus;
-import com.google.ortools.sat.LinearExprBuilder;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -11,6 +8,8 @@ import java.util.SplittableRandom;
 import streamwright.layout.Layout;
 import streamwright.physics.Ground;
 import streamwright.plan.Plan;
+import streamwright.solve.RepairLevels.Level;
+import streamwright.solve.RepairModel.Part;
 import streamwright.solve.RepairModel.Scope;
 import streamwright.yard.Drives;
 import streamwright.yard.Work;
@@ -19,11 +18,10 @@ import streamwright.yard.Yard;
 /**
  * Mends every broken rule of an installed plan with the least work, then at the least cost.
  *
- * <p>The bound of the work is a theorem. {@link RepairModel} is a relaxation of all repairs with at most {@code k} new
- * boards of each model; a repair with more takes at least {@code k + 1} times a board and a hop, and a lead for each
- * string that no longer is where it was, of which each new board carries one. What a cut takes away either breaks a rule
- * (lengths, power), or is one layout whose own least work is known and enters the bound. So the bound is the least of
- * three: what the solver proves of all layouts left, the work of the layouts looked at, and that of more boards.
+ * <p>The bound of the work is a theorem: the least of what {@link RepairSearch} proves of each of the {@link
+ * RepairLevels}. Where {@link RepairModel} has room for {@code k} new boards of each model and a repair might have more, that
+ * one takes at least {@code k + 1} times a board and a hop, and a lead for each string that no longer is where it was, of
+ * which each new board carries one.
  */
 public final class Repair {
     /** So many strings need no search in parts. */
@@ -45,11 +43,14 @@ public final class Repair {
 
     private static final double PATCHES_SHARE = 0.6;
 
+    /** Of all the time: what parts of the yard leave to the search of the whole; and of what is left then, its share. */
+    private static final double RESERVED = 0.4;
+
+    private static final double WHOLE_SHARE = 0.9;
+
     private static final int REFINEMENTS = 12;
 
     private static final int IDLE_MOST = 3;
-
-    private static final int CHEAPER_ROUNDS = 40;
 
     private final Yard yard;
     private final Ground ground;
@@ -62,27 +63,32 @@ public final class Repair {
     private final double unit;
     private final RepairLook looks;
     private final RepairFrozen freezing;
-    private final RepairSolver solving;
+    private final RepairSearch searching;
     private boolean[] frozen;
-    private double bestShown;
-    private Scope bestScope = Scope.ALL;
-    private Set<Installed.Hop> bestTrunk = Set.of();
-    private boolean[] bestFrozen = {};
     private double bound;
+    private double reserved;
 
-    private Repair(Yard yard, Ground ground, Plan old, Site site, Set<Keep> keep, Repaired.Judge judge, Effort effort) {
+    private Repair(
+            Yard yard,
+            Ground ground,
+            Plan old,
+            Site site,
+            Set<String> dead,
+            Set<Keep> keep,
+            Repaired.Judge judge,
+            Effort effort) {
         this.yard = yard;
         this.ground = ground;
         this.old = old;
         this.site = site;
         this.keep = keep;
         this.effort = effort;
-        installed = new Installed(site, old);
+        installed = new Installed(site, old, dead);
         minutes = yard.work();
         unit = RepairSolver.unit(minutes);
-        looks = new RepairLook(site, ground, old, keep, judge);
+        looks = new RepairLook(site, ground, old, dead, keep, judge);
         freezing = new RepairFrozen(site, installed);
-        solving = new RepairSolver(effort);
+        searching = new RepairSearch(site, installed, keep, looks, effort);
         frozen = new boolean[installed.boards.size()];
     }
 
@@ -90,9 +96,11 @@ public final class Repair {
      * Repairs a plan.
      *
      * @param old may be broken, or made by hand
+     * @param dead boards of it that no longer work
      * @param keep what must not change
      */
-    public static Repaired of(Yard yard, Ground ground, Plan old, Set<Keep> keep, Repaired.Judge judge, Budget budget) {
+    public static Repaired of(
+            Yard yard, Ground ground, Plan old, Set<String> dead, Set<Keep> keep, Repaired.Judge judge, Budget budget) {
         long begin = System.nanoTime();
         Site site = new Site(yard, ground);
         List<Outcome.Obstruction> obstructions = Obstructions.of(site);
@@ -106,29 +114,34 @@ public final class Repair {
                 budget.seed(),
                 budget.interrupted());
         Natives.load();
-        return new Repair(yard, ground, old, site, keep, judge, effort).run(begin);
+        return new Repair(yard, ground, old, site, dead, keep, judge, effort).run(begin);
     }
 
     private Repaired run(long begin) {
         // whatever is done, these strings are plugged anew and these boards come down
-        raise(minutes.lead() * forced() + minutes.board() * installed.lost);
+        raise(minutes.lead() * forced() + minutes.board() * (installed.down() + installed.deadOthers));
         int news = firstNews();
-        if (Arrays.stream(site.sort).anyMatch(sort -> sort != Drives.PIXELS)) {
+        if (keep.isEmpty() || !installed.dead.isEmpty()) {
+            // some repair at once; of a dead board it is often all that is needed
+            patch(1);
+        }
+        if (looks.bestWork() <= bound + unit / 2) {
+            return ended(news, false, begin);
+        }
+        if (fixtures()) {
             // the model knows of no outputs and panels, so what it would prove of the rest is no bound
             patch(PATCHES);
             return ended(news, false, begin);
         }
-        boolean tiny = site.strings.length <= TINY;
-        if (!tiny && keep.isEmpty()) {
-            patch(1);
-        }
-        if (!tiny) {
+        if (site.strings.length > TINY) {
             TrunkMoves moves = new TrunkMoves(site, installed, RepairModel.jackControllers(site));
             boolean large = site.strings.length > LARGE;
             if (large) {
                 frozen = freezing.far(moves.full());
+            } else {
+                reserved = RESERVED * effort.secondsLeft();
             }
-            List<TrunkMoves.Way> ways = moves.best(WAYS);
+            List<TrunkMoves.Way> ways = moves.best(keep.contains(Keep.CABLES) ? 0 : WAYS);
             for (TrunkMoves.Way way : ways) {
                 search(news, Scope.PORTS, way.hops(), frozen, 0.13);
             }
@@ -144,10 +157,11 @@ public final class Repair {
                 return ended(news, false, begin);
             }
         }
-        int enough = tiny ? site.strings.length : Math.min(enough(news), news + MORE_BOARDS);
-        boolean ended = search(enough, Scope.ALL, Set.of(), frozen, 0.75);
-        boolean impossible = ended && looks.best() == null && beyond(enough) == Double.POSITIVE_INFINITY;
-        return ended(tiny ? enough : news, impossible, begin);
+        return ended(news, prove(news), begin);
+    }
+
+    private boolean fixtures() {
+        return Arrays.stream(site.sort).anyMatch(sort -> sort != Drives.PIXELS);
     }
 
     /** Keeps what can stay and puts the rest to its cheapest places, in several orders. */
@@ -193,8 +207,8 @@ public final class Repair {
     }
 
     private Repaired ended(int news, boolean impossible, long begin) {
-        if (looks.best() != null && bestFrozen.length == frozen.length) {
-            cheapen(news);
+        if (looks.best() != null && !fixtures() && looks.bestWork() > minutes.board() * installed.down()) {
+            searching.cheapen(Part.of(news, Scope.ALL, Set.of(), frozen));
         }
         double seconds = (System.nanoTime() - begin) / 1e9;
         Plan found = looks.best();
@@ -235,108 +249,51 @@ public final class Repair {
                 : (news + 1) * (minutes.board() + minutes.hop()) + minutes.lead() * Math.max(forced(), news + 1);
     }
 
-    /** So many new boards of each model that more of them cannot be part of a better repair. */
-    private int enough(int least) {
-        int news = least;
-        while (news < site.strings.length && beyond(news) < looks.bestWork() - 1e-9) {
-            news++;
-        }
-        return news;
-    }
-
     /**
-     * Solves, looks, cuts, and solves again.
+     * Searches all repairs, part by part, for as long as there is time.
      *
-     * @return whether the model was searched to its end
+     * @return whether there is none at all
      */
-    private boolean search(int news, Scope scope, Set<Installed.Hop> trunk, boolean[] frozen, double share) {
-        boolean moves = scope == Scope.ALL;
-        RepairModel model = new RepairModel(site, installed, keep, news, scope, trunk, frozen, unit);
-        RepairCuts cuts = new RepairCuts(model, looks.injected());
-        double seen = Double.POSITIVE_INFINITY;
-        double seconds = effort.secondsLeft() * share;
-        long from = System.nanoTime();
-        new RepairHint(model).add();
-        while (!effort.stopped()) {
-            double left = seconds - (System.nanoTime() - from) / 1e9;
-            if (left <= 0) {
-                return false;
+    private boolean prove(int news) {
+        boolean tiny = site.strings.length <= TINY;
+        if (looks.best() == null) {
+            int enough = tiny ? site.strings.length : news + MORE_BOARDS;
+            double least =
+                    searching.search(Part.of(enough, Scope.ALL, Set.of(), frozen), WHOLE_SHARE * effort.secondsLeft());
+            raise(Math.min(least, beyond(enough)));
+            if (looks.best() == null) {
+                return Math.min(least, beyond(enough)) == Double.POSITIVE_INFINITY;
             }
-            if (looks.bestWork() < Double.POSITIVE_INFINITY) {
-                model.cp.addLessOrEqual(model.work, Math.round(looks.bestWork() / unit) - 1);
-            }
-            model.cp.minimize(model.work);
-            CpSolver solver = solving.solver(left);
-            CpSolverStatus status = solving.solve(solver, model);
-            if (status == CpSolverStatus.INFEASIBLE) {
-                if (moves) {
-                    raise(Math.min(seen, Math.min(looks.bestWork(), beyond(news))));
-                }
-                return true;
-            }
-            if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
-                if (moves && status == CpSolverStatus.UNKNOWN) {
-                    raise(Math.min(
-                            Math.min(seen, looks.bestWork()),
-                            Math.min(solver.bestObjectiveBound() * unit, beyond(news))));
-                }
-                return false;
-            }
-            if (moves) {
-                raise(Math.min(
-                        Math.min(seen, looks.bestWork()), Math.min(solver.bestObjectiveBound() * unit, beyond(news))));
-            }
-            RepairFound found = new RepairFound(model, solver);
-            double shown = solver.objectiveValue() * unit;
-            if (cuts.forbid(found)) {
-                continue;
-            }
-            double before = looks.bestWork();
-            RepairLook.Seen look = looks.look(found.layout());
-            if (looks.bestWork() < before) {
-                bestShown = shown;
-                bestScope = scope;
-                bestTrunk = trunk;
-                bestFrozen = frozen;
-            }
-            // what was looked at is worth its own work, or what the model says of it if that is not certain
-            seen = Math.min(seen, look.least() < 0 ? shown : look.least());
-            if (look.work() <= shown + 1e-9 && status == CpSolverStatus.OPTIMAL) {
-                if (moves) {
-                    raise(Math.min(Math.min(seen, looks.bestWork()), beyond(news)));
-                }
-                return true;
-            }
-            cuts.forbidThis(found);
         }
+        double strings = minutes.lead() * forced();
+        double gone = minutes.board() * installed.down();
+        List<Level> levels = RepairLevels.of(minutes, gone, unit, looks.bestWork() - strings);
+        double least = Double.POSITIVE_INFINITY;
+        for (int l = 0; l < levels.size(); l++) {
+            Level level = levels.get(l);
+            double known = level.least() + strings;
+            if (known < looks.bestWork() - unit / 2) {
+                int most = newsWithin(level.most() - gone);
+                int places = tiny ? most : Math.min(most, news + MORE_BOARDS);
+                Part part = new Part(places, Scope.ALL, Set.of(), frozen, level.least(), level.most());
+                double share = WHOLE_SHARE / (levels.size() - l);
+                double found = searching.search(part, share * effort.secondsLeft());
+                known = Math.max(known, places < most ? Math.min(found, beyond(places)) : found);
+            }
+            least = Math.min(least, known);
+        }
+        raise(Math.min(least, looks.bestWork()));
         return false;
     }
 
-    /** Looks for a cheaper layout of the same work, among those of the kind in which the best was found. */
-    private void cheapen(int news) {
-        RepairModel model = new RepairModel(site, installed, keep, news, bestScope, bestTrunk, bestFrozen, unit);
-        RepairCuts cuts = new RepairCuts(model, looks.injected());
-        LinearExprBuilder cost = RepairCost.of(model);
-        model.cp.addLessOrEqual(model.work, Math.round(bestShown / unit));
-        new RepairHint(model).add();
-        model.cp.minimize(cost);
-        for (int round = 0; round < CHEAPER_ROUNDS && !effort.stopped(); round++) {
-            CpSolver solver = solving.solver(effort.secondsLeft());
-            CpSolverStatus status = solving.solve(solver, model);
-            if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
-                return;
-            }
-            RepairFound found = new RepairFound(model, solver);
-            if (cuts.forbid(found)) {
-                continue;
-            }
-            RepairLook.Seen look = looks.look(found.layout());
-            boolean done = look.work() <= looks.bestWork() + 1e-9 && status == CpSolverStatus.OPTIMAL;
-            if (done) {
-                return;
-            }
-            cuts.forbidThis(found);
-        }
+    /** So many new boards, each with a hop to it, are no more than this work. */
+    private int newsWithin(double work) {
+        double each = minutes.board() + minutes.hop();
+        return each * site.strings.length <= work ? site.strings.length : (int) Math.floor(work / each + 1e-9);
+    }
+
+    private void search(int news, Scope scope, Set<Installed.Hop> trunk, boolean[] still, double share) {
+        searching.search(Part.of(news, scope, trunk, still), share * Math.max(0, effort.secondsLeft() - reserved));
     }
 
     private void raise(double proved) {

@@ -21,16 +21,18 @@ final class RepairLook {
     private final Site site;
     private final Ground ground;
     private final Plan old;
+    private final Set<String> dead;
     private final Set<Keep> keep;
     private final boolean keepChannels;
     private final Repaired.Judge judge;
     private @Nullable Plan best;
     private double bestWork = Double.POSITIVE_INFINITY;
 
-    RepairLook(Site site, Ground ground, Plan old, Set<Keep> keep, Repaired.Judge judge) {
+    RepairLook(Site site, Ground ground, Plan old, Set<String> dead, Set<Keep> keep, Repaired.Judge judge) {
         this.site = site;
         this.ground = ground;
         this.old = old;
+        this.dead = dead;
         this.judge = judge;
         this.keep = keep;
         keepChannels = keep.contains(Keep.CHANNELS);
@@ -67,7 +69,7 @@ final class RepairLook {
         if (!KeepHolds.of(site.yard, old, plan, keep)) {
             return new Seen(Double.POSITIVE_INFINITY, -1);
         }
-        double work = Difference.minutes(site.yard, old, plan);
+        double work = Difference.minutes(site.yard, old, plan, dead);
         boolean better =
                 work < bestWork - 1e-9 || (work < bestWork + 1e-9 && best != null && plan.cost() < best.cost() - 1e-9);
         if (better) {

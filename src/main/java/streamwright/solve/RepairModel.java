@@ -4,6 +4,7 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -32,6 +33,26 @@ final class RepairModel {
         STRINGS,
         /** Everything, and boards may move. */
         ALL
+    }
+
+    /**
+     * A part of all repairs.
+     *
+     * @param news places for new boards of each model
+     * @param trunk where the scope gives it: the hops between things that stay
+     * @param frozen installed boards whose strings stay on their ports; without meaning for {@link Scope#ALL}
+     * @param least minutes of work on boards and cables, at least
+     * @param most likewise, at most; infinite where there is no limit
+     */
+    record Part(int news, Scope scope, Set<Installed.Hop> trunk, boolean[] frozen, double least, double most) {
+        /** Whatever the work on boards and cables. */
+        static Part of(int news, Scope scope, Set<Installed.Hop> trunk, boolean[] frozen) {
+            return new Part(news, scope, trunk, frozen, 0, Double.POSITIVE_INFINITY);
+        }
+
+        boolean whole() {
+            return scope == Scope.ALL;
+        }
     }
 
     /** A board of the model: an installed one, or a place for a new one. */
@@ -68,38 +89,30 @@ final class RepairModel {
     final BoolVar[] idStays;
 
     final LinearExprBuilder work = LinearExpr.newBuilder();
+
+    /** The part of the work that is done on boards and cables. */
+    final LinearExprBuilder trunkWork = LinearExpr.newBuilder();
+
     private final double unit;
+    final Part part;
     final Scope scope;
     final Set<Installed.Hop> trunk;
     final boolean[] frozen;
 
-    /**
-     * @param news places for new boards of each model
-     * @param scope what may change
-     * @param trunk where the scope gives it: the hops between things that stay
-     * @param frozen installed boards whose strings stay on their ports; none with {@link Scope#ALL}
-     * @param unit minutes to one of the objective
-     */
-    RepairModel(
-            Site site,
-            Installed installed,
-            Set<Keep> keep,
-            int news,
-            Scope scope,
-            Set<Installed.Hop> trunk,
-            boolean[] frozen,
-            double unit) {
+    /** @param unit minutes to one of the objective */
+    RepairModel(Site site, Installed installed, Set<Keep> keep, Part part, double unit) {
         this.site = site;
         this.installed = installed;
         this.keep = keep;
         this.unit = unit;
-        this.scope = scope;
-        this.trunk = trunk;
-        this.frozen = scope == Scope.ALL ? new boolean[frozen.length] : frozen;
+        this.part = part;
+        scope = part.scope;
+        trunk = part.trunk;
+        frozen = part.whole() ? new boolean[part.frozen.length] : part.frozen;
         jacks = site.jacks();
         jackController = jackControllers(site);
         boolean fixed = keep.contains(Keep.BOARDS);
-        candidates(fixed ? 0 : news, scope == Scope.ALL && !fixed);
+        candidates(fixed ? 0 : part.news, part.whole() && !fixed);
         cableOf = new BoolVar[boards.size()][jacks];
         mayHang = new boolean[boards.size()][jacks];
         for (boolean[] of : mayHang) {
@@ -115,6 +128,9 @@ final class RepairModel {
         new RepairTrunk(this).build();
         new RepairStrings(this).build();
         new RepairStreams(this).build();
+        if (part.whole()) {
+            new RepairTight(this).build();
+        }
         new RepairBoards(this).build();
         new RepairWork(this).build();
     }
@@ -144,6 +160,12 @@ final class RepairModel {
 
     BoolVar bool() {
         return cp.newBoolVar("");
+    }
+
+    /** Of two things that are the same wherever a condition holds: both, or neither. */
+    void same(Literal when, BoolVar one, BoolVar other) {
+        cp.addBoolOr(new Literal[] {when.not(), one.not(), other});
+        cp.addBoolOr(new Literal[] {when.not(), other.not(), one});
     }
 
     private void candidates(int news, boolean moves) {

@@ -29,13 +29,17 @@ final class RepairSolver {
         return 0.001;
     }
 
-    CpSolver solver(double seconds) {
+    /** @param prove whether the bound matters: one worker then relaxes all that can be written as a sum */
+    CpSolver solver(double seconds, boolean prove) {
         CpSolver solver = new CpSolver();
         solver.getParameters()
                 .setMaxTimeInSeconds(seconds)
                 .setNumWorkers(effort.workers() * 2)
                 .setRandomSeed((int) effort.seed())
                 .setCatchSigintSignal(false);
+        if (prove) {
+            solver.getParameters().addSubsolvers("max_lp").addSubsolvers("no_lp");
+        }
         return solver;
     }
 

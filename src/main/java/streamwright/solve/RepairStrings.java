@@ -149,10 +149,7 @@ final class RepairStrings {
                 for (int b = 0; b < model.boards.size(); b++) {
                     for (int p = 0; p < model.ports(b); p++) {
                         if (model.on[i][b] != null && model.on[j][b] != null) {
-                            model.cp.addBoolOr(
-                                    new Literal[] {follows.not(), model.on[i][b][p].not(), model.on[j][b][p]});
-                            model.cp.addBoolOr(
-                                    new Literal[] {follows.not(), model.on[j][b][p].not(), model.on[i][b][p]});
+                            model.same(follows, model.on[i][b][p], model.on[j][b][p]);
                         }
                     }
                 }

@@ -3,7 +3,6 @@ package streamwright.solve;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CircuitConstraint;
 import com.google.ortools.sat.LinearExpr;
-import com.google.ortools.sat.Literal;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -71,13 +70,8 @@ final class RepairTrunk {
                         arc.getValue(), model.cableOf[from - model.jacks][(to + model.jacks - 1) % model.jacks]);
             } else if (from >= model.jacks) {
                 for (int j = 0; j < model.jacks; j++) {
-                    Literal is = arc.getValue().not();
-                    model.cp.addBoolOr(new Literal[] {
-                        is, model.cableOf[from - model.jacks][j].not(), model.cableOf[to - model.jacks][j]
-                    });
-                    model.cp.addBoolOr(new Literal[] {
-                        is, model.cableOf[to - model.jacks][j].not(), model.cableOf[from - model.jacks][j]
-                    });
+                    model.same(
+                            arc.getValue(), model.cableOf[from - model.jacks][j], model.cableOf[to - model.jacks][j]);
                 }
             }
         }

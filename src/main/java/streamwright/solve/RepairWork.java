@@ -28,6 +28,8 @@ final class RepairWork {
         }
         boards();
         hops();
+        double most = Math.min(model.part.most(), Integer.MAX_VALUE);
+        model.cp.addLinearConstraint(model.trunkWork, model.scaled(model.part.least()), model.scaled(most));
         if (model.scope != RepairModel.Scope.ALL) {
             chains();
         }
@@ -136,19 +138,32 @@ final class RepairWork {
         }
     }
 
+    /** Work on boards and cables. */
+    private void trunk(Literal when, long work) {
+        model.work.addTerm(when, work);
+        model.trunkWork.addTerm(when, work);
+    }
+
+    private void trunk(long work) {
+        model.work.add(work);
+        model.trunkWork.add(work);
+    }
+
     private void boards() {
         long each = model.scaled(minutes.board());
-        model.work.add(each * installed.lost);
+        trunk(each * installed.lost);
         for (int b = 0; b < model.boards.size(); b++) {
             RepairModel.Candidate board = model.boards.get(b);
             if (board.installed() < 0) {
-                model.work.addTerm(board.used(), each);
+                trunk(board.used(), each);
                 continue;
             }
             BoolVar stays = model.stays(b);
-            model.work.add(each);
+            trunk(each);
             if (stays != null) {
-                model.work.addTerm(stays, -each);
+                if (!installed.dead(b)) {
+                    trunk(stays, -each);
+                }
                 BoolVar set = model.bool();
                 model.cp.addBoolOr(new Literal[] {stays.not(), model.idStays[b], set});
                 model.work.addTerm(set, model.scaled(minutes.setting()));
@@ -175,7 +190,7 @@ final class RepairWork {
                 return;
             }
             if (!installed.laid(id(from), id(to))) {
-                model.work.addTerm(arc, model.scaled(minutes.hop()));
+                trunk(arc, model.scaled(minutes.hop()));
                 if (model.keep.contains(Keep.CABLES)) {
                     model.cp.addEquality(arc, 0);
                 }
@@ -196,7 +211,7 @@ final class RepairWork {
             }
             BoolVar off = model.bool();
             model.cp.addGreaterOrEqual(off, gone);
-            model.work.addTerm(off, model.scaled(minutes.hop()));
+            trunk(off, model.scaled(minutes.hop()));
             if (model.keep.contains(Keep.CABLES)) {
                 model.cp.addEquality(off, 0);
             }

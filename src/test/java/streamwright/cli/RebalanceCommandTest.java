@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import streamwright.check.Audit;
 import streamwright.file.PlanFile;
 import streamwright.file.Read;
+import streamwright.plan.Board;
 import streamwright.plan.Change;
 import streamwright.plan.Plan;
 
@@ -77,9 +78,15 @@ class RebalanceCommandTest {
         assertThat(Audit.of(ShortLane.yard(), next()).list()).isEmpty();
     }
 
+    private Path planOf(List<Board> boards) throws IOException {
+        Path path = folder.resolve("fewer.json");
+        PlanFile.write(ShortLane.plan().withBoards(boards), path);
+        return path;
+    }
+
     @Test
-    void aDeadBoardsStringIsPluggedElsewhereOrABoardHungForIt() {
-        Ran ran = rebalance(ShortLane.planIn(folder), "--dead", "B2");
+    void theStringOfABoardThatIsNotThereIsPluggedElsewhereOrABoardHungForIt() throws IOException {
+        Ran ran = rebalance(planOf(ShortLane.plan().boards().subList(0, 1)));
         assertThat(ran.status()).as(ran.err()).isZero();
         assertThat(Audit.of(ShortLane.yard(), next()).list()).isEmpty();
         assertThat(next().changes()).extracting(Change::kind).contains("lead");
@@ -91,13 +98,67 @@ class RebalanceCommandTest {
                 .doesNotContain("B2");
     }
 
+    /** The minutes of a board; its cables and leads serve the one that is hung in its place. */
+    @Test
+    void aDeadBoardIsReplacedInItsPlace() {
+        Ran ran = rebalance(ShortLane.planIn(folder), "--dead", "B2");
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out())
+                .contains(
+                        "20 minutes of work (1 board), proved the least",
+                        "0 broken rules and 1 dead board",
+                        "Take the dead board B2 off");
+        Plan same = ((Read.Good<Plan>) PlanFile.read(folder.resolve("plan.json"))).value();
+        assertThat(next().boards()).isEqualTo(same.boards());
+        assertThat(next().changes()).extracting(Change::kind).containsExactly("board");
+    }
+
+    /** Where no board may be bought, what was on the dead one goes to what is left. */
+    @Test
+    void aDeadBoardThatCannotBeReplacedComesDown() throws IOException {
+        Path yard = folder.resolve("yard.yaml");
+        Files.writeString(yard, Files.readString(ShortLane.YARD).replace("{model: quad}", "{model: quad, most: 1}"));
+        Path next = folder.resolve("next.json");
+        Ran ran = Ran.of(
+                "rebalance",
+                yard.toString(),
+                "--from",
+                ShortLane.planIn(folder).toString(),
+                "--dead",
+                "B2",
+                "-o",
+                next.toString());
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains("Take down the dead board B2");
+        assertThat(next().boards()).hasSize(1);
+        assertThat(Audit.of(ShortLane.yard(yard), next()).list()).isEmpty();
+    }
+
     /** One new board at the gate reaches all three strings: a board, a hop and three leads. */
     @Test
-    void whatMayNotChangeIsNamedWithTheCheapestPermission() {
-        Ran ran = rebalance(ShortLane.planIn(folder), "--dead", "B1,B2", "--keep", "boards,ports");
+    void whatMayNotChangeIsNamedWithTheCheapestPermission() throws IOException {
+        Ran ran = rebalance(planOf(List.of()), "--keep", "boards,ports");
         assertThat(ran.status()).isEqualTo(Exit.BROKEN);
         assertThat(ran.err())
                 .contains("cannot be mended while boards are kept", "let boards change, for 90 minutes of work");
+    }
+
+    /** That there is no repair is only said where it is proved. */
+    @Test
+    void thatNoneWasFoundIsNotCalledImpossible() throws IOException {
+        Ran ran = Ran.of(
+                "rebalance",
+                ShortLane.YARD.toString(),
+                "--from",
+                planOf(List.of()).toString(),
+                "--keep",
+                "cables",
+                "--time",
+                "0.001");
+        assertThat(ran.status()).isEqualTo(Exit.STOPPED);
+        assertThat(ran.err())
+                .contains("No repair was found while cables are kept; that there is none is not proved.")
+                .doesNotContain("cannot be mended");
     }
 
     @Test
@@ -109,9 +170,9 @@ class RebalanceCommandTest {
     }
 
     @Test
-    void explainTellsTheDifferenceOfTwoPlans() {
+    void explainTellsTheDifferenceOfTwoPlans() throws IOException {
         Path plan = ShortLane.planIn(folder);
-        rebalance(plan, "--dead", "B2");
+        rebalance(planOf(ShortLane.plan().boards().subList(0, 1)));
         Ran ran = Ran.of(
                 "explain",
                 ShortLane.YARD.toString(),

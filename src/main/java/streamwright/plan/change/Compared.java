@@ -24,14 +24,19 @@ final class Compared {
     final Work work;
     final Wiring before;
     final Wiring after;
+
+    /** Boards of the plan before that no longer work. */
+    final Set<String> dead;
+
     final List<Piece> pieces = new ArrayList<>();
     private final Set<String> several;
 
-    Compared(Yard yard, Plan before, Plan after) {
+    Compared(Yard yard, Plan before, Plan after, Set<String> dead) {
         this.yard = yard;
         work = yard.work();
         this.before = new Wiring(before);
         this.after = new Wiring(after);
+        this.dead = dead;
         several = yard.props().stream().filter(Prop::several).map(Prop::id).collect(Collectors.toSet());
     }
 

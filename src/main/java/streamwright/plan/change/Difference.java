@@ -2,6 +2,7 @@ package streamwright.plan.change;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import streamwright.plan.Change;
 import streamwright.plan.Plan;
 import streamwright.yard.Yard;
@@ -15,6 +16,8 @@ import streamwright.yard.Yard;
  *       string that came or went has been counted; a stream's window is its start channel and its pixels; a board's ID
  *       and ports only where the board itself did not move;
  *   <li>a string that the old plan has twice is compared with the nearer of its places.
+ *   <li>a board that no longer works takes a board's minutes: it comes down, and where the plan after has a board of its
+ *       name one like it is hung, at its place with the same leads and cables, or elsewhere.
  * </ul>
  * What is done but weighs nothing (dead cable, a terminator, a null pixel) is listed with 0 minutes.
  */
@@ -24,10 +27,12 @@ public final class Difference {
     /**
      * The changes in an order that a crew can work.
      *
+     * @param dead boards of the plan before that no longer work
      * @param broken of things (as the audit names them) what is wrong with them in the old plan
      */
-    public static List<Change> between(Yard yard, Plan before, Plan after, Map<String, String> broken) {
-        Compared all = compared(yard, before, after);
+    public static List<Change> between(
+            Yard yard, Plan before, Plan after, Set<String> dead, Map<String, String> broken) {
+        Compared all = compared(yard, before, after, dead);
         return WorkOrder.of(all.pieces, broken, all::say);
     }
 
@@ -36,15 +41,19 @@ public final class Difference {
         return changes.stream().mapToDouble(Change::minutes).sum();
     }
 
-    /** The minutes between two plans. */
-    public static double minutes(Yard yard, Plan before, Plan after) {
-        return compared(yard, before, after).pieces.stream()
+    /**
+     * The minutes between two plans.
+     *
+     * @param dead boards of the plan before that no longer work
+     */
+    public static double minutes(Yard yard, Plan before, Plan after, Set<String> dead) {
+        return compared(yard, before, after, dead).pieces.stream()
                 .mapToDouble(Piece::minutes)
                 .sum();
     }
 
-    private static Compared compared(Yard yard, Plan before, Plan after) {
-        Compared all = new Compared(yard, before, after);
+    private static Compared compared(Yard yard, Plan before, Plan after, Set<String> dead) {
+        Compared all = new Compared(yard, before, after, dead);
         TrunkWork.collect(all);
         StringWork.collect(all);
         FixtureWork.collect(all);

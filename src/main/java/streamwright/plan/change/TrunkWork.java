@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import streamwright.plan.Board;
 import streamwright.plan.change.Piece.Phase;
+import streamwright.plan.change.Wiring.BoardKey;
 import streamwright.plan.change.Wiring.End;
 import streamwright.plan.change.Wiring.Hop;
 import streamwright.yard.Controller;
@@ -34,7 +35,8 @@ final class TrunkWork {
                         place(board),
                         null,
                         all.work.board(),
-                        "Take down board %s (%s) at %s.".formatted(key.id(), key.model(), Spell.place(board)),
+                        "Take down %sboard %s (%s) at %s."
+                                .formatted(dead(key), key.id(), key.model(), Spell.place(board)),
                         all.through(all.before, key),
                         Set.of(),
                         List.of(key.id()));
@@ -46,8 +48,20 @@ final class TrunkWork {
                         place(board),
                         place(now),
                         all.work.board(),
-                        "Move board %s from %s to %s, with its leads.%s"
-                                .formatted(key.id(), Spell.place(board), Spell.place(now), Spell.switches(now)),
+                        moved(key, board, now),
+                        all.through(all.before, key),
+                        all.through(all.after, key),
+                        List.of(key.id()));
+            } else if (all.dead.contains(key.id())) {
+                all.add(
+                        Phase.HANG,
+                        "board",
+                        Piece.map("board", key.id()),
+                        place(board),
+                        place(now),
+                        all.work.board(),
+                        "Take the dead board %s off at %s and hang a new %s board in its place, with the same leads and cables.%s"
+                                .formatted(key.id(), Spell.place(board), key.model(), Spell.switches(now)),
                         all.through(all.before, key),
                         all.through(all.after, key),
                         List.of(key.id()));
@@ -69,6 +83,20 @@ final class TrunkWork {
                         List.of());
             }
         });
+    }
+
+    private String dead(BoardKey key) {
+        return all.dead.contains(key.id()) ? "the dead " : "";
+    }
+
+    private String moved(BoardKey key, Board was, Board now) {
+        String from = Spell.place(was);
+        String to = Spell.place(now);
+        return (all.dead.contains(key.id())
+                        ? "Take down the dead board %s at %s; hang a new %s board of that name at %s, with its leads."
+                                .formatted(key.id(), from, key.model(), to)
+                        : "Move board %s from %s to %s, with its leads.".formatted(key.id(), from, to))
+                + Spell.switches(now);
     }
 
     private static Map<String, Object> place(Board board) {
