@@ -73,7 +73,7 @@ record Destination(@Nullable Path file, @Nullable Path page) {
         }
     }
 
-    /** Writes the plan, and the summary to where results or where remarks go. */
+    /** Writes the plan, and the summary to where results or where remarks go; a quiet run leaves the file alone. */
     void write(Plan plan, String summary, Console console) {
         if (file == null) {
             console.out().print(PlanFile.text(plan));
@@ -89,8 +89,10 @@ record Destination(@Nullable Path file, @Nullable Path page) {
             throw new Wrong(file + " could not be written (" + Refusal.of(e) + "); what stood there is as it was.\n"
                     + rescued(plan));
         }
-        console.out().println(summary);
-        console.out().println("\nThe plan is in " + file + ".");
+        if (!console.quiet()) {
+            console.out().println(summary);
+            console.out().println("\nThe plan is in " + file + ".");
+        }
     }
 
     /** What was searched for so long must not be lost for want of room in one place. */

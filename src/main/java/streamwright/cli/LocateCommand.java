@@ -95,7 +95,7 @@ final class LocateCommand implements Callable<Integer> {
         Plan plan = read.plan();
         List<Spot> spots;
         try {
-            spots = found(yard, plan, new Locator(Walk.of(yard, plan)));
+            spots = found(yard, plan, Walk.of(yard, plan));
         } catch (Misfit misfit) {
             throw new Wrong(planPath + " is no plan of this yard: " + misfit.getMessage());
         }
@@ -107,7 +107,8 @@ final class LocateCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
-    private List<Spot> found(Yard yard, Plan plan, Locator locator) {
+    private List<Spot> found(Yard yard, Plan plan, Walk walk) {
+        Locator locator = new Locator(walk);
         if (controller != null) {
             named(
                     "controller",
@@ -129,10 +130,13 @@ final class LocateCommand implements Callable<Integer> {
                             + " --port K --pixel N, or --controller C --jack J --stream S --pixel N.");
         }
         if (channel != null) {
+            Addresses.channel(Addresses.asked(walk, controller), channel);
             return locator.channel(controller, channel);
         }
         if (universe != null || slot != null) {
-            return locator.slot(controller, given("--universe", universe), given("--slot", slot));
+            int askedUniverse = given("--universe", universe);
+            Addresses.slot(Addresses.asked(walk, controller), given("--slot", slot));
+            return locator.slot(controller, askedUniverse, given("--slot", slot));
         }
         if (prop != null) {
             return ofProp(yard, prop, locator);
@@ -140,7 +144,8 @@ final class LocateCommand implements Callable<Integer> {
         String asked = board;
         if (asked != null) {
             named("board", asked, plan.boards().stream().map(each -> each.id()).toList());
-            return locator.port(asked, given("--port", port), given("--pixel", pixel));
+            Addresses.port(walk, asked, given("--port", port));
+            return locator.port(asked, given("--port", port), counted());
         }
         String of = controller;
         if (of == null) {
@@ -149,7 +154,8 @@ final class LocateCommand implements Callable<Integer> {
             }
             of = yard.controllers().get(0).id();
         }
-        return locator.stream(of, given("--jack", jack), given("--stream", stream), given("--pixel", pixel));
+        Addresses.stream(Addresses.asked(walk, of).get(0), given("--jack", jack), given("--stream", stream));
+        return locator.stream(of, given("--jack", jack), given("--stream", stream), counted());
     }
 
     private List<Spot> ofProp(Yard yard, String id, Locator locator) {
@@ -157,7 +163,7 @@ final class LocateCommand implements Callable<Integer> {
         yard.props().forEach(each -> props.put(each.id(), each));
         Prop found = Inputs.named("prop", id, props);
         if (found.panel() != null) {
-            return locator.panel(id, given("--pixel", pixel));
+            return locator.panel(id, counted());
         }
         boolean mains = found.outputs() > 0;
         int number = numbered(id, mains ? found.outputs() : found.strings().size(), mains ? "output" : "string");
@@ -190,6 +196,12 @@ final class LocateCommand implements Callable<Integer> {
                 what,
                 name,
                 known.stream().collect(Collectors.toMap(each -> each, each -> each, (a, b) -> a, LinkedHashMap::new)));
+    }
+
+    private int counted() {
+        int asked = given("--pixel", pixel);
+        Addresses.pixel(asked);
+        return asked;
     }
 
     private static int given(String option, @Nullable Integer value) {

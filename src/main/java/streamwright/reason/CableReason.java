@@ -51,8 +51,7 @@ final class CableReason {
                 : words.length(cable.length());
         return "The cable of " + cable.controller() + " jack " + cable.jack() + " visits " + boards + " in " + length
                 + Facts.fullest(List.of(cable))
-                        .map(stream -> ", and its fullest stream carries " + stream.pixels() + " of " + stream.limit()
-                                + " pixels")
+                        .map(stream -> ", and its fullest stream" + Words.carries(stream))
                         .orElse("");
     }
 

@@ -57,8 +57,7 @@ final class StringReason {
         return hangs
                 + with
                 + facts.stream(use)
-                        .map(stream ->
-                                ", and its stream carries " + stream.pixels() + " of " + stream.limit() + " pixels")
+                        .map(stream -> ", and its stream" + Words.carries(stream))
                         .orElse("");
     }
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
 import streamwright.plan.Reason;
+import streamwright.plan.StreamUse;
 import streamwright.yard.Units;
 
 /** Figures as a reason's text shows them, and the sentence that they make. */
@@ -20,17 +21,22 @@ final class Words {
         this.units = units;
     }
 
-    /** Two digits after the point, for money, lengths, amps and volts alike. */
+    /** Two digits after the point, for money, lengths, amps and volts alike; thousands set apart, as tables have them. */
     static String two(double figure) {
-        return Double.isFinite(figure) ? String.format(Locale.ROOT, "%.2f", figure) : "endless";
+        return Double.isFinite(figure) ? String.format(Locale.ROOT, "%,.2f", figure) : "endless";
     }
 
     static String whole(double figure) {
-        return figure == Math.rint(figure) ? String.format(Locale.ROOT, "%.0f", figure) : two(figure);
+        return figure == Math.rint(figure) ? String.format(Locale.ROOT, "%,.0f", figure) : two(figure);
     }
 
     static String count(long count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
+        return whole((double) count) + " " + (count == 1 ? one : many);
+    }
+
+    /** How full a stream is. */
+    static String carries(StreamUse stream) {
+        return " carries " + whole(stream.pixels()) + " of " + whole(stream.limit()) + " pixels";
     }
 
     String length(double length) {

@@ -51,8 +51,7 @@ final class YardReason {
                 : plan.bound() > 0 ? ", and no plan can cost less than " + Words.two(plan.bound()) : "";
         return "The plan hangs " + chose + " for " + Words.two(plan.cost()) + proof
                 + Facts.fullest(plan.cables())
-                        .map(stream ->
-                                "; its fullest stream carries " + stream.pixels() + " of " + stream.limit() + " pixels")
+                        .map(stream -> "; its fullest stream" + Words.carries(stream))
                         .orElse("")
                 + ", and " + used(facts) + " of " + hung(facts) + " ports are used";
     }

@@ -80,6 +80,14 @@ class LocateCommandTest {
                 "--prop gable --string 1|Add --pixel",
                 "--board B99 --port 1 --pixel 1|There is no board 'B99'",
                 "--channel 3 --controller shed|There is no controller 'shed'",
+                "--board B2 --port 9 --pixel 1|B2 has no port 9: its ports are 1 to 4.",
+                "--board B2 --port 0 --pixel 1|B2 has no port 0: its ports are 1 to 4.",
+                "--board B2 --port 1 --pixel 0|There is no pixel 0: they count from 1.",
+                "--jack 5 --stream 1 --pixel 1|garage has no jack 5: its jacks are 1 to 4.",
+                "--jack 1 --stream 5 --pixel 1|garage jack 1 has no stream 5: its streams are 1 to 4.",
+                "--channel 0|garage has no channel 0: its channels are 1 to 65,535.",
+                "--channel 65536|garage has no channel 65536: its channels are 1 to 65,535.",
+                "--universe 1 --slot 511|A universe of this yard has no slot 511: its slots are 1 to 510.",
             })
     void aQuestionThatIsNotCompleteIsToldWhatIsMissing(String arguments, String told) {
         Ran ran = locate(arguments);
@@ -103,6 +111,9 @@ class LocateCommandTest {
         assertThat(panel.out())
                 .doesNotContain("CAUTION")
                 .contains("booth 4 stream 2, pixel 1 ", "news wall, pixel 513 in row order");
+        Ran none = Ran.of("locate", yard, plan, "--board", "B4", "--port", "1", "--pixel", "1");
+        assertThat(none.status()).isEqualTo(2);
+        assertThat(none.err()).contains("B4 is a ", "has no port for pixel strings; find what is on it by --prop");
         Ran which = Ran.of("locate", yard, plan, "--prop", "crane floods");
         assertThat(which.status()).isEqualTo(2);
         assertThat(which.err()).contains("3 outputs: which? Add --string");

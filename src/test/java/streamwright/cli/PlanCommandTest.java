@@ -48,6 +48,17 @@ class PlanCommandTest {
         assertThat(Ran.of("plan", YARD, "--effort", "1", "--quiet").err()).isEmpty();
     }
 
+    /** A script that names a file for the plan wants nothing on its screen. */
+    @Test
+    void aQuietRunIntoAFileSaysNothing() {
+        Path plan = folder.resolve("plan.json");
+        Ran ran = Ran.of("plan", YARD, "-o", plan.toString(), "--effort", "1", "--quiet");
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).isEmpty();
+        assertThat(Ran.of("check", YARD, plan.toString()).status()).isZero();
+    }
+
     @Test
     void effortGivesTheSamePlanOnEveryRun() {
         String first = Ran.of("plan", YARD, "--effort", "1", "--quiet").out();

@@ -55,6 +55,11 @@ final class Clutter {
 
     /** A box that wants to stand at a place; on the screen its lower left corner is {@code dx} and {@code dy} off. */
     record Wish(double x, double y, double dx, double dy, double width, double height) {
+        /** The square about a dot, whose middle is {@code dx} and {@code dy} off its place. */
+        static Wish dot(double x, double y, double dx, double dy, double radius) {
+            return new Wish(x, y, dx - radius, dy + radius, 2 * radius, 2 * radius);
+        }
+
         Box box(int zoom) {
             return new Box(x * zoom + dx, y * zoom + dy - height, width, height);
         }

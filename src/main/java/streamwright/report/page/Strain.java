@@ -22,8 +22,9 @@ import streamwright.yard.Rules;
  */
 record Strain(String what, String where, String figure, String limit, double share, boolean power) {
 
+    /** Rounded, but never up to a limit that is not met. */
     long percent() {
-        return Math.round(100 * share);
+        return share < 1 ? Math.min(99, Math.round(100 * share)) : Math.round(100 * share);
     }
 
     /** The nearest first. */

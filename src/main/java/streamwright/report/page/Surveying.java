@@ -32,6 +32,9 @@ final class Surveying {
     /** On the screen, between strings that have one feed. */
     private static final double AWAY = 4.6;
 
+    /** On the screen, from the middle of a feed's dot to its rim. */
+    static final double DOT = 4;
+
     /** How much farther off a prop's name may stand, a cable's not: it would stand at another cable. */
     private static final double FARTHER = 7;
 
@@ -62,7 +65,7 @@ final class Surveying {
         walk.cables().forEach(this::strings);
         walk.boards().forEach(this::others);
         walk.yard().controllers().forEach(this::controller);
-        marks.addAll(new Flags(scale, clutter, place -> AWAY * Math.sqrt(crowd.getOrDefault(place, 0))).of(walk));
+        marks.addAll(new Flags(scale, clutter, place -> reach(crowd.getOrDefault(place, 0))).of(walk));
         names();
         double length = bar();
         return new Chart(
@@ -192,7 +195,7 @@ final class Surveying {
         Point tail = string.string().tail();
         // strings with one feed stand around it like seeds in a sunflower, so that each can be pointed at
         int n = crowd.merge(feed, 1, Integer::sum) - 1;
-        double away = AWAY * Math.sqrt(n);
+        double away = reach(n);
         double turn = Math.toRadians(137.508 * n);
         boolean point = feed.x() == tail.x() && feed.y() == tail.y();
         marks.add(new Chart.Mark(
@@ -207,9 +210,13 @@ final class Surveying {
                 point ? "" : drawn(List.of(feed, tail)),
                 "",
                 0));
-        if (n == 0) {
-            clutter.keepFree(new Clutter.Wish(scale.x(feed), scale.y(feed), -4, 4, 8, 8));
-        }
+        clutter.keepFree(
+                Clutter.Wish.dot(scale.x(feed), scale.y(feed), away * Math.cos(turn), away * Math.sin(turn), DOT));
+    }
+
+    /** How far from their feed the n-th dot of those that have it stands, from 0 on. */
+    private static double reach(int n) {
+        return AWAY * Math.sqrt(n);
     }
 
     private void others(BoardStop board) {
@@ -230,7 +237,7 @@ final class Surveying {
 
     private void controller(Controller controller) {
         marks.add(mark("controller", 0, "", "controller " + controller.id(), controller.at(), 0, 0, ""));
-        clutter.keepFree(new Clutter.Wish(scale.x(controller.at()), scale.y(controller.at()), -9, 9, 18, 18));
+        clutter.keepFree(Clutter.Wish.dot(scale.x(controller.at()), scale.y(controller.at()), 0, 0, 9));
         text("controller-name", controller.at(), controller.id(), 12);
     }
 
@@ -258,11 +265,13 @@ final class Surveying {
 
     private void text(String kind, Point at, String text, double gap) {
         double wide = Svg.width(text, LETTERS);
+        // a crowd of dots reaches farther than one
+        double farther = reach(crowd.getOrDefault(new Point(at.x(), at.y()), 0));
         double x = scale.x(at);
         double y = scale.y(at);
         List<double[]> offsets = gap == 0
                 ? List.of(new double[] {-wide / 2, 4})
-                : (kind.equals("prop-name") ? Stream.of(gap, gap + FARTHER) : Stream.of(gap))
+                : (kind.equals("prop-name") ? Stream.of(gap, gap + FARTHER, gap + farther) : Stream.of(gap))
                         .flatMap(away -> Clutter.around(wide, away))
                         .filter(offset -> x + offset[0] >= 0 && x + offset[0] + wide <= scale.width)
                         .toList();

@@ -67,15 +67,7 @@ class ClutterTest {
                             mark.tag(), mark.x() * zoom - wide / 2, mark.y() * zoom + mark.dy() - 7.5, wide, 15);
                 })
                 .toList();
-        List<Seen> labels = chart.texts().stream()
-                .filter(text -> text.zoom() <= zoom)
-                .map(text -> new Seen(
-                        text.text(),
-                        text.x() * zoom + text.dx(),
-                        text.y() * zoom + text.dy() - Surveying.LETTERS,
-                        Svg.width(text.text(), Surveying.LETTERS),
-                        Surveying.LETTERS))
-                .toList();
+        List<Seen> labels = labels(chart, zoom);
         assertThat(labels).hasSizeGreaterThan(20);
         for (Seen label : labels) {
             assertThat(Stream.concat(flags.stream(), labels.stream())
@@ -84,6 +76,42 @@ class ClutterTest {
                     .as(label.what)
                     .isEmpty();
         }
+    }
+
+    /** Sixteen strings of one feed stand around it, and their prop's name beside them all. */
+    @ParameterizedTest
+    @CsvSource({"home, 1", "home, 2", "home, 4", "trail, 1", "trail, 2", "trail, 4"})
+    void noLabelTouchesTheDotOfAString(String demo, int zoom) {
+        Chart chart = Surveying.of(Demo.walk(demo));
+        List<Seen> dots = chart.marks().stream()
+                .filter(mark -> mark.kind().equals("string"))
+                .map(mark -> new Seen(
+                        mark.name(),
+                        mark.x() * zoom + mark.dx() - Surveying.DOT,
+                        mark.y() * zoom + mark.dy() - Surveying.DOT,
+                        2 * Surveying.DOT,
+                        2 * Surveying.DOT))
+                .toList();
+        assertThat(dots).hasSizeGreaterThan(60);
+        List<Seen> labels = labels(chart, zoom);
+        assertThat(labels).hasSizeGreaterThan(20);
+        for (Seen label : labels) {
+            assertThat(dots.stream().filter(label::meets).map(Seen::what))
+                    .as(label.what)
+                    .isEmpty();
+        }
+    }
+
+    private static List<Seen> labels(Chart chart, int zoom) {
+        return chart.texts().stream()
+                .filter(text -> text.zoom() <= zoom)
+                .map(text -> new Seen(
+                        text.text(),
+                        text.x() * zoom + text.dx(),
+                        text.y() * zoom + text.dy() - Surveying.LETTERS,
+                        Svg.width(text.text(), Surveying.LETTERS),
+                        Surveying.LETTERS))
+                .toList();
     }
 
     private record Seen(String what, double x, double y, double width, double height) {
