@@ -223,7 +223,7 @@ class AlternativesTest {
                         "joining it to shed jack 2", null, new Reason.Broken("boards-per-cable", 6, 4)));
         costs(Row.instead(reason, "the reversed order"), 2);
         assertThat(reason.text())
-                .contains("joining it to shed jack 2 would put 3000 pixels on a stream that holds 740 (stream-limit),"
+                .contains("joining it to shed jack 2 would put 3,000 pixels on a stream that holds 740 (stream-limit),"
                         + " and would hang 6 boards on a cable for 4 (boards-per-cable)");
     }
 

@@ -18,6 +18,9 @@ final class Flags {
     /** Between a flag and the dots at the foot of its staff. */
     private static final double GAP = 5.5;
 
+    /** Between a flag and the label beside it. */
+    static final double CLEAR = 2;
+
     private final Scale scale;
     private final Clutter clutter;
     private final ToDoubleFunction<Point> crowd;
@@ -70,7 +73,8 @@ final class Flags {
         Clutter.Wish chosen = Stream.concat(inside.stream().filter(clutter::open), inside.stream())
                 .findFirst()
                 .orElse(choices.get(0));
-        clutter.keepFree(chosen);
+        clutter.keepFree(new Clutter.Wish(
+                chosen.x(), chosen.y(), chosen.dx() - CLEAR, chosen.dy() + CLEAR, wide + 2 * CLEAR, high + 2 * CLEAR));
         boolean above = chosen.dy() < 0;
         double edge = above ? chosen.dy() : chosen.dy() - high;
         for (Flag flag : flags) {

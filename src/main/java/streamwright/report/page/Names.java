@@ -35,10 +35,18 @@ final class Names {
 
     /** Where a string is, in every way of saying it. */
     static String address(StringStop string) {
+        return string.label() + ": " + port(string) + numbers(string);
+    }
+
+    /** The part of its address that stands on the card beside it too. */
+    static String port(StringStop string) {
+        return "board " + string.board() + " port " + string.port() + ", "
+                + string.controller().id() + " " + string.jack() + " stream " + string.stream() + ", ";
+    }
+
+    static String numbers(StringStop string) {
         var use = string.use();
-        return string.label() + ": board " + string.board() + " port " + string.port() + ", "
-                + string.controller().id() + " " + string.jack() + " stream " + string.stream() + ", "
-                + span("pixel", use.firstPixel(), string.lastPixel()) + ", "
+        return span("pixel", use.firstPixel(), string.lastPixel()) + ", "
                 + span("channel", use.channel(), string.lastChannel()) + ", from universe " + string.universe()
                 + " slot " + string.slot();
     }

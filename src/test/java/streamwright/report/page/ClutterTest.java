@@ -62,7 +62,7 @@ class ClutterTest {
         List<Seen> flags = chart.marks().stream()
                 .filter(mark -> mark.kind().equals("board"))
                 .map(mark -> {
-                    double wide = Flags.width(mark.tag());
+                    double wide = Flags.width(mark.tag()) + 2 * Flags.CLEAR;
                     return new Seen(
                             mark.tag(), mark.x() * zoom - wide / 2, mark.y() * zoom + mark.dy() - 7.5, wide, 15);
                 })
