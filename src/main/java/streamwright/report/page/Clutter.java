@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -16,6 +17,9 @@ import java.util.stream.Stream;
 final class Clutter {
     /** Zooms at which labels may join, from the whole yard on. */
     static final int[] ZOOMS = {1, 2, 4, 8};
+
+    /** Windows are wider and narrower than the drawing, so zooms between those are looked at too: so many to a doubling. */
+    private static final int BETWEEN = 4;
 
     /** Side of the squares by which boxes are looked up, about the size of a label. */
     private static final double CELL = 50;
@@ -60,7 +64,7 @@ final class Clutter {
             return new Wish(x, y, dx - radius, dy + radius, 2 * radius, 2 * radius);
         }
 
-        Box box(int zoom) {
+        Box box(double zoom) {
             return new Box(x * zoom + dx, y * zoom + dy - height, width, height);
         }
     }
@@ -71,9 +75,14 @@ final class Clutter {
     private final Map<Long, Set<Line>> drawn = new HashMap<>();
 
     Clutter() {
-        for (int z = 0; z < ZOOMS.length; z++) {
+        for (int step = 0; step <= BETWEEN * (ZOOMS.length - 1); step++) {
             taken.add(new HashMap<>());
         }
+    }
+
+    /** The zoom of a step, {@code BETWEEN} of which make a doubling. */
+    private static double zoom(int step) {
+        return Math.pow(2, (double) step / BETWEEN);
     }
 
     /** Beside a place, above and below it, then aslant: where the lower left corner of a label may be. */
@@ -106,9 +115,14 @@ final class Clutter {
         }
     }
 
-    /** Whether a label can stand there when the whole yard is seen. */
+    /** Whether it can stand there when the whole yard is seen, in a window as wide as the drawing. */
     boolean open(Wish wish) {
-        return free(wish.box(ZOOMS[0]), taken.get(0));
+        return free(wish.box(zoom(0)), taken.get(0));
+    }
+
+    /** Whether it can in windows up to half as wide again, too. */
+    boolean openInAnyWindow(Wish wish) {
+        return IntStream.rangeClosed(0, BETWEEN / 2).allMatch(step -> free(wish.box(zoom(step)), taken.get(step)));
     }
 
     /**
@@ -121,14 +135,14 @@ final class Clutter {
             int least = Integer.MAX_VALUE;
             for (int c = 0; c < choices.size() && least > 0; c++) {
                 Wish wish = choices.get(c);
-                int crossed = freeFrom(wish, z) ? crossed(wish.box(ZOOMS[z]), ZOOMS[z]) : Integer.MAX_VALUE;
+                int crossed = freeFrom(wish, BETWEEN * z) ? crossed(wish.box(ZOOMS[z]), ZOOMS[z]) : Integer.MAX_VALUE;
                 if (crossed < least) {
                     least = crossed;
                     best = c;
                 }
             }
             if (best >= 0) {
-                take(choices.get(best), z);
+                take(choices.get(best), BETWEEN * z);
                 return new int[] {best, ZOOMS[z]};
             }
         }
@@ -148,20 +162,20 @@ final class Clutter {
         return met.size();
     }
 
-    /** From that zoom on. */
+    /** From that step on. */
     private void take(Wish wish, int from) {
-        for (int z = from; z < ZOOMS.length; z++) {
-            Box box = wish.box(ZOOMS[z]);
+        for (int step = from; step < taken.size(); step++) {
+            Box box = wish.box(zoom(step));
             for (long cell : cells(box)) {
-                taken.get(z).computeIfAbsent(cell, any -> new ArrayList<>()).add(box);
+                taken.get(step).computeIfAbsent(cell, any -> new ArrayList<>()).add(box);
             }
         }
     }
 
     /** A box that stands across the other from its own place comes nearer as one zooms in, so all zooms are asked. */
     private boolean freeFrom(Wish wish, int first) {
-        for (int z = first; z < ZOOMS.length; z++) {
-            if (!free(wish.box(ZOOMS[z]), taken.get(z))) {
+        for (int step = first; step < taken.size(); step++) {
+            if (!free(wish.box(zoom(step)), taken.get(step))) {
                 return false;
             }
         }

@@ -70,7 +70,11 @@ final class Flags {
         List<Clutter.Wish> inside = choices.stream()
                 .filter(wish -> scale.holds(wish.y() + wish.dy() - high, wish.y() + wish.dy()))
                 .toList();
-        Clutter.Wish chosen = Stream.concat(inside.stream().filter(clutter::open), inside.stream())
+        Clutter.Wish chosen = Stream.of(
+                        inside.stream().filter(clutter::openInAnyWindow),
+                        inside.stream().filter(clutter::open),
+                        inside.stream())
+                .flatMap(each -> each)
                 .findFirst()
                 .orElse(choices.get(0));
         clutter.keepFree(new Clutter.Wish(

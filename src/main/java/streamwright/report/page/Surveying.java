@@ -271,7 +271,9 @@ final class Surveying {
         double y = scale.y(at);
         List<double[]> offsets = gap == 0
                 ? List.of(new double[] {-wide / 2, 4})
-                : (kind.equals("prop-name") ? Stream.of(gap, gap + FARTHER, gap + farther) : Stream.of(gap))
+                : (kind.equals("prop-name")
+                                ? Stream.of(gap, gap + FARTHER, gap + farther, gap + 2 * FARTHER)
+                                : Stream.of(gap))
                         .flatMap(away -> Clutter.around(wide, away))
                         .filter(offset -> x + offset[0] >= 0 && x + offset[0] + wide <= scale.width)
                         .toList();

@@ -10,8 +10,11 @@ import streamwright.yard.Point;
 final class Tiles {
     private static final int[] ZOOMS = {1, 2, 4};
 
-    /** Share of the labels that must be readable for the yard to need no larger parts. */
-    private static final double ENOUGH = 0.9;
+    /**
+     * Share of the labels that must be readable for the yard to need no larger parts: four times the sheets for the last
+     * seventh would be too many, and dots without a name have a board nearby whose card names them.
+     */
+    private static final double ENOUGH = 0.85;
 
     /**
      * Height to width up to which a part is not cut once more. A sheet has room for 0.62 (172 of 277 mm, as page.css
