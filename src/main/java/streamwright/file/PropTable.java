@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a prop list (CSV). */
 final class PropTable {
+    private static final String ID = "id";
+
     private final PropRow row;
     private final String file;
     private final Problems problems;
@@ -27,7 +29,8 @@ final class PropTable {
             return null;
         }
         try {
-            return new PropTable(row, path.toString(), problems).props(Table.rows(Text.of(path)));
+            List<List<Node.Scalar>> rows = Table.rows(Text.of(path), fault -> problems.add(fault.in(path.toString())));
+            return new PropTable(row, path.toString(), problems).props(rows);
         } catch (Unreadable e) {
             problems.add(e.in(path.toString()));
             return null;
@@ -39,23 +42,25 @@ final class PropTable {
             throw new Unreadable(1, 1, "an empty file", "must have a header row");
         }
         List<Node.Scalar> header = rows.get(0);
-        long before = problems.count();
+        List<String> lacking = lacking(header);
         refuseBadColumns(header);
+        if (lacking.contains(ID)) {
+            // without names the rows cannot be told apart
+            return null;
+        }
         List<Node> items = new ArrayList<>();
         for (List<Node.Scalar> cells : rows.subList(1, rows.size())) {
-            items.add(object(header, cells));
-        }
-        if (problems.count() > before && lacking(header)) {
-            // each row would say the same again
-            return null;
+            items.add(object(header, cells, lacking));
         }
         Node list = new Node.Items(items, header.get(0).line(), header.get(0).column());
         return new PropListShape(row).read(new Place(file, list, null, "props"), problems);
     }
 
-    private boolean lacking(List<Node.Scalar> header) {
+    private List<String> lacking(List<Node.Scalar> header) {
         List<String> names = header.stream().map(Node.Scalar::text).toList();
-        return !names.containsAll(row.requiredNames());
+        return row.requiredNames().stream()
+                .filter(name -> !names.contains(name))
+                .toList();
     }
 
     private void refuseBadColumns(List<Node.Scalar> header) {
@@ -69,10 +74,8 @@ final class PropTable {
                 add(cell, "an unknown column " + Quote.quoted(cell.text()), wanted);
             }
         }
-        for (String name : row.requiredNames()) {
-            if (!seen.containsKey(name)) {
-                add(header.get(0), "no column " + name, "must have one");
-            }
+        for (String name : lacking(header)) {
+            add(header.get(0), "no column " + name, "must have one");
         }
     }
 
@@ -80,9 +83,18 @@ final class PropTable {
         problems.add(new Problem(file, cell.line(), cell.column(), "", found, wanted));
     }
 
-    /** A row as an object; an empty cell is a field that is not given. */
-    private Node object(List<Node.Scalar> header, List<Node.Scalar> cells) {
+    /**
+     * A row as an object; an empty cell is a field that is not given. What the header lacks was told of the header, so
+     * that a stand-in keeps each row from telling it again; the list is not used then.
+     */
+    private Node object(List<Node.Scalar> header, List<Node.Scalar> cells, List<String> lacking) {
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        int line = cells.get(0).line();
+        int column = cells.get(0).column();
+        for (String name : lacking) {
+            Node standIn = new Node.Scalar(Node.Kind.CELL, "1", line, column);
+            entries.put(name, new Node.Entry(standIn, line, column));
+        }
         for (int i = 0; i < cells.size(); i++) {
             Node.Scalar cell = cells.get(i);
             if (i >= header.size()) {
@@ -94,6 +106,6 @@ final class PropTable {
                 entries.putIfAbsent(header.get(i).text(), new Node.Entry(cell, cell.line(), cell.column()));
             }
         }
-        return new Node.Fields(entries, cells.get(0).line(), cells.get(0).column());
+        return new Node.Fields(entries, line, column);
     }
 }

@@ -2,6 +2,7 @@ package streamwright.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Splits a table (RFC 4180; comma, semicolon or tab) into cells that know where they stand. */
 final class Table {
@@ -9,19 +10,25 @@ final class Table {
 
     private final String text;
     private final char separator;
+    private final Consumer<Unreadable> faults;
     private int at;
     private int line = 1;
     private int lineStart;
     private int cells;
 
-    private Table(String text) {
+    private Table(String text, Consumer<Unreadable> faults) {
         this.text = text;
         this.separator = separator(text);
+        this.faults = faults;
     }
 
-    /** The rows, empty lines left out. */
-    static List<List<Node.Scalar>> rows(String text) {
-        Table table = new Table(text);
+    /**
+     * The rows, empty lines left out.
+     *
+     * @param faults takes each cell whose quotes are wrong; the cell is then read as if the missing quote stood at its end
+     */
+    static List<List<Node.Scalar>> rows(String text, Consumer<Unreadable> faults) {
+        Table table = new Table(text, faults);
         List<List<Node.Scalar>> rows = new ArrayList<>();
         while (table.at < text.length()) {
             List<Node.Scalar> row = table.row();
@@ -99,7 +106,9 @@ final class Table {
     }
 
     private String quoted(int cellLine, int column) {
+        int start = at + 1;
         StringBuilder content = new StringBuilder();
+        int from = lineStart;
         for (at++; at < text.length(); at++) {
             char c = text.charAt(at);
             if (c != '"') {
@@ -109,17 +118,27 @@ final class Table {
             } else {
                 at++;
                 String rest = bare();
-                if (!rest.isEmpty()) {
-                    throw new Unreadable(
-                            cellLine, column, Quote.plain(rest) + " behind a quoted cell", "must end there");
+                if (rest.isEmpty()) {
+                    return content.toString();
                 }
-                return content.toString();
+                String found = Quote.plain(rest) + " behind a quoted cell";
+                faults.accept(new Unreadable(cellLine, column, found, "must end there"));
+                return line == cellLine ? content.toString() : unquoted(start, cellLine, from);
             }
             if (c == '\n') {
                 line++;
                 lineStart = at + 1;
             }
         }
-        throw new Unreadable(cellLine, column, "a quote that does not end", "must end with another quote");
+        faults.accept(new Unreadable(cellLine, column, "a quote that does not end", "must end with another quote"));
+        return unquoted(start, cellLine, from);
+    }
+
+    /** Goes back to what stands behind a quote: lines that it would swallow have mistakes of their own to tell. */
+    private String unquoted(int start, int cellLine, int from) {
+        at = start;
+        line = cellLine;
+        lineStart = from;
+        return bare();
     }
 }

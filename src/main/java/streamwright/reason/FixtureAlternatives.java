@@ -41,6 +41,9 @@ final class FixtureAlternatives {
                     hung -> sort == Drives.OUTPUTS ? Edits.plusOutputs(hung, prop) : Edits.plusPanel(hung, prop));
             alternatives.add(base.alternative("board " + other.hung().name(), base.settle.all(changed)));
         }
+        if (carriesNothingElse(at.hung(), prop)) {
+            return alternatives;
+        }
         Spot spot = nearby.place(prop.at());
         Layout.Hung own = alone(at.hung(), spot, prop);
         alternatives.add(base.alternative(
@@ -54,6 +57,10 @@ final class FixtureAlternatives {
         return hung.panels().contains(prop)
                 || (block != null
                         && block.props().stream().anyMatch(lines -> lines.prop().equals(prop)));
+    }
+
+    private static boolean carriesNothingElse(Layout.Hung hung, Prop prop) {
+        return without(hung, prop).bare();
     }
 
     private static Layout.Hung without(Layout.Hung hung, Prop prop) {

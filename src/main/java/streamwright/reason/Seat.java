@@ -1,5 +1,6 @@
 package streamwright.reason;
 
+import java.util.List;
 import streamwright.layout.Layout;
 import streamwright.yard.PixelString;
 
@@ -16,7 +17,13 @@ record Seat(PixelString string, int cable, int board, Layout.Run run, Layout.Hun
         return chain.strings().get(Math.max(0, place - 1));
     }
 
+    /** Whether it shares its port with none. */
     boolean alone() {
         return chain.strings().size() == 1;
+    }
+
+    /** Whether it shares its board with nothing. */
+    boolean hasOwnBoard() {
+        return alone() && hung.ports().size() == 1 && hung.with(List.of()).bare();
     }
 }

@@ -24,7 +24,10 @@ final class StringAlternatives {
         newBoard = new NewBoard(base, nearby);
     }
 
-    /** What could be done with a string; its own board apart, since the yard asks for the cheapest further board. */
+    /**
+     * What could be done with a string; its own board apart, since the yard asks for the cheapest further board. It is
+     * no choice where the string has one: the board that it leaves would carry nothing.
+     */
     record Asked(List<Alternative> elsewhere, Optional<Alternative> ownBoard) {}
 
     Asked of(Seat seat) {
@@ -40,7 +43,7 @@ final class StringAlternatives {
                 exchanged(seat, at).ifPresent(elsewhere::add);
             }
         }
-        return new Asked(elsewhere, newBoard.alone(without, seat.string()));
+        return new Asked(elsewhere, seat.hasOwnBoard() ? Optional.empty() : newBoard.alone(without, seat.string()));
     }
 
     /** A free port of the same board. */

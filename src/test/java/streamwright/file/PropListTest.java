@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -90,6 +91,40 @@ class PropListTest {
                         folder
                                 + "/yard.yaml:1:14: controllers: found an empty list; must be a list of one or more controllers",
                         folder + "/props.csv:4:3: props[1].pixels: found 0; must be a whole number from 1 to 1000000");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "id,pixels,x,y\na,ten,1,2\n\"b,5,1,2\nc,0,1,2\n",
+                "id,pixels,x,y\na,ten,1,2\n\"b,5,1,2\nc,0,\"1\",2\n"
+            })
+    void aQuoteThatDoesNotEndHidesNothingBehindIt(String text) throws IOException {
+        assertThat(problems(text))
+                .hasSize(3)
+                .contains(
+                        "props.csv:2:3: props[0].pixels: found ten; must be a whole number from 1 to 1000000",
+                        "props.csv:4:3: props[2].pixels: found 0; must be a whole number from 1 to 1000000")
+                .anyMatch(problem -> problem.startsWith("props.csv:3:1: found ") && problem.contains("quote"));
+    }
+
+    @Test
+    void aMissingColumnHidesNothingInTheOthers() throws IOException {
+        assertThat(problems("id,pixels,x\na,ten,1\na,5,here\n"))
+                .containsExactly(
+                        "props.csv:1:1: found no column y; must have one",
+                        "props.csv:2:3: props[0].pixels: found ten; must be a whole number from 1 to 1000000",
+                        "props.csv:3:1: props[1].id: found \"a\" a second time; must differ from that on line 2",
+                        "props.csv:3:5: props[1].x: found here; must be a number from -1000000 to 1000000");
+    }
+
+    private List<String> problems(String text) throws IOException {
+        Path file = Files.writeString(folder.resolve("props.csv"), text);
+        return ((Read.Bad<Yard>) YardFile.read(file))
+                .problems().stream()
+                        .map(problem ->
+                                problem.toString().substring(folder.toString().length() + 1))
+                        .toList();
     }
 
     @Test

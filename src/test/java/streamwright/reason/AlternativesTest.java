@@ -71,6 +71,20 @@ class AlternativesTest {
     }
 
     @Test
+    void aStringThatHasABoardOfItsOwnIsOfferedNone() {
+        // the board that it left would carry nothing, so there would be two boards as before, not one more
+        Yard yard = Row.yard(List.of(FOUR), Follow.NONE, A, C);
+        Plan plan = Row.plan(
+                yard, Row.cable(1, Row.board(FOUR, 10, Row.chain(1, A)), Row.board(FOUR, 20, Row.chain(3, C))));
+        assertThat(Row.reason(yard, plan, Reason.About.string("a", 1)).instead())
+                .extracting(Reason.Instead::what)
+                .containsExactlyInAnyOrder("port 2 of the same board", "board B2");
+        assertThat(Row.reason(yard, plan, Reason.About.wholeYard()).instead())
+                .extracting(Reason.Instead::what)
+                .noneMatch(what -> what.startsWith("one board more"));
+    }
+
+    @Test
     void movingAStringOntoAFullStreamBreaksItsLimit() {
         PixelString full = Row.ball("full", 700, 10);
         PixelString other = Row.ball("other", 52, 11);
