@@ -1,10 +1,14 @@
 package streamwright.check;
 
+import streamwright.plan.Plan;
 import streamwright.plan.Rule;
+import streamwright.plan.Status;
 import streamwright.plan.Totals;
 
-/** Totals and cost as the plan says them; and a bound that its own cost does not disprove. */
+/** Totals and cost as the plan says them; a bound that its own cost does not disprove, and that proves what is claimed. */
 final class SumRules {
+    private static final double CENT = 0.01;
+
     private final Faults faults;
     private final String unit;
 
@@ -18,6 +22,7 @@ final class SumRules {
         SumRules rules = new SumRules(survey, faults);
         rules.totals(survey.plan.totals(), own.totals());
         rules.cost(survey.plan.cost(), survey.plan.bound(), own.cost());
+        rules.proof(survey.plan);
     }
 
     private void totals(Totals stated, Totals own) {
@@ -56,6 +61,15 @@ final class SumRules {
             String text = "no plan is said to cost less than " + Say.number(bound) + ", but this one costs "
                     + Say.number(own);
             faults.add(Rule.COST, "bound", bound, own, text);
+        }
+    }
+
+    /** Figures that are the same to the cent differ by less than one. */
+    private void proof(Plan plan) {
+        if (plan.status() == Status.OPTIMAL && plan.cost() - plan.bound() >= CENT) {
+            String text = "said to be proved optimal at " + Say.number(plan.cost()) + ", but plans are ruled out below "
+                    + Say.number(plan.bound()) + " only";
+            faults.add(Rule.COST, "status", plan.cost(), plan.bound(), text);
         }
     }
 }

@@ -8,12 +8,12 @@ import java.util.Locale;
 
 /** Figures as they are shown: thousands set apart, no more digits than mean something, the same in every country. */
 public final class Figures {
-    private static final DecimalFormat WHOLE = format("#,##0", RoundingMode.HALF_EVEN);
-    private static final DecimalFormat PLAIN = format("#,##0.###", RoundingMode.HALF_EVEN);
-    private static final DecimalFormat MONEY = format("#,##0.00", RoundingMode.HALF_EVEN);
-    private static final DecimalFormat LENGTH = format("#,##0.0", RoundingMode.HALF_EVEN);
-    private static final DecimalFormat CUT = format("#,##0.0", RoundingMode.CEILING);
-    private static final DecimalFormat PERCENT_UP = format("0.0", RoundingMode.CEILING);
+    private static final ThreadLocal<DecimalFormat> WHOLE = format("#,##0", RoundingMode.HALF_EVEN);
+    private static final ThreadLocal<DecimalFormat> PLAIN = format("#,##0.###", RoundingMode.HALF_EVEN);
+    private static final ThreadLocal<DecimalFormat> MONEY = format("#,##0.00", RoundingMode.HALF_EVEN);
+    private static final ThreadLocal<DecimalFormat> LENGTH = format("#,##0.0", RoundingMode.HALF_EVEN);
+    private static final ThreadLocal<DecimalFormat> CUT = format("#,##0.0", RoundingMode.CEILING);
+    private static final ThreadLocal<DecimalFormat> PERCENT_UP = format("0.0", RoundingMode.CEILING);
 
     private Figures() {}
 
@@ -23,7 +23,7 @@ public final class Figures {
     }
 
     public static String plain(long number) {
-        return copy(WHOLE).format(number);
+        return WHOLE.get().format(number);
     }
 
     /** A number of things, e.g. {@code 1 cable} or {@code 6,071 pixels}. */
@@ -51,18 +51,16 @@ public final class Figures {
         return text(PERCENT_UP, share * 100) + " %";
     }
 
-    private static String text(DecimalFormat format, double figure) {
-        return copy(format).format(Double.isFinite(figure) ? BigDecimal.valueOf(figure) : figure);
+    private static String text(ThreadLocal<DecimalFormat> format, double figure) {
+        return format.get().format(Double.isFinite(figure) ? BigDecimal.valueOf(figure) : figure);
     }
 
-    /** A format keeps notes while it works, so threads must not share one; to read a pattern anew takes far longer. */
-    private static DecimalFormat copy(DecimalFormat format) {
-        return (DecimalFormat) format.clone();
-    }
-
-    private static DecimalFormat format(String pattern, RoundingMode rounding) {
-        DecimalFormat format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
-        format.setRoundingMode(rounding);
-        return format;
+    /** A format keeps notes while it works, so each thread has one of its own. */
+    private static ThreadLocal<DecimalFormat> format(String pattern, RoundingMode rounding) {
+        return ThreadLocal.withInitial(() -> {
+            DecimalFormat format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
+            format.setRoundingMode(rounding);
+            return format;
+        });
     }
 }

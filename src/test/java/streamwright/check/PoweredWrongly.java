@@ -3,6 +3,7 @@ package streamwright.check;
 import java.util.List;
 import streamwright.plan.Injection;
 import streamwright.plan.Rule;
+import streamwright.plan.Status;
 import streamwright.plan.Supply;
 import streamwright.yard.PixelKind;
 import streamwright.yard.Point;
@@ -61,7 +62,9 @@ final class PoweredWrongly {
                 new Wrong(Rule.TOTALS, "lead", LANE.plan("totals.lead", 22.998)),
                 new Wrong(Rule.TOTALS, "jumper", LANE.plan("totals.jumper", 2.002)),
                 new Wrong(Rule.COST, "cost", LANE.plan("cost", 280.01)),
-                new Wrong(Rule.COST, "bound", LANE.plan("bound", 280.01)));
+                new Wrong(Rule.COST, "bound", LANE.plan("bound", 280.01)),
+                new Wrong(
+                        Rule.COST, "status", LANE.plan("status", Status.OPTIMAL).plan("bound", 279.98)));
     }
 
     private static Scene injectedAt(String prop, int pixel) {

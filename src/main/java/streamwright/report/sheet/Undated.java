@@ -16,8 +16,9 @@ import java.util.zip.ZipOutputStream;
 
 /**
  * Takes the time of making out of a spreadsheet file, so that the same plan gives the same bytes. The spreadsheet
- * library cannot leave it out, and the JDK reads such a zip file from a disk only: the parts are found by the zip file's
- * own directory (PKWARE APPNOTE.TXT 4.3.7, 4.3.12 and 4.3.16, from memory).
+ * library cannot leave it out. The JDK reads such a zip file from a disk only, and the reader of the zip library that
+ * wrote it stumbles over what stands between its parts: they are found by the zip file's own directory (PKWARE
+ * APPNOTE.TXT 4.3.7, 4.3.12 and 4.3.16, from memory).
  */
 final class Undated {
     private static final String PROPERTIES = "docProps/core.xml";
