@@ -9,6 +9,7 @@ import streamwright.plan.Rule;
 import streamwright.plan.Supply;
 import streamwright.yard.PixelKind;
 import streamwright.yard.Point;
+import streamwright.yard.Spot;
 
 /** Supplies, where the plan lists them: each board of strings at one, at its place, with its volts, amps and watts. */
 final class SupplyRules {
@@ -20,7 +21,8 @@ final class SupplyRules {
     private final Map<String, Integer> suppliesOfBoard = new HashMap<>();
     private final Set<Where> places = new HashSet<>();
 
-    private record Where(Point at, double volts) {}
+    /** Two spots that the yard names are two places, also where both have the same coordinates. */
+    private record Where(@Nullable String spot, Point at, double volts) {}
 
     private SupplyRules(Survey survey, Faults faults) {
         this.survey = survey;
@@ -39,7 +41,7 @@ final class SupplyRules {
     private void supply(Supply supply) {
         String about = "supply of " + (supply.boards().isEmpty() ? "no board" : String.join(", ", supply.boards()));
         double amps = 0;
-        Point at = null;
+        Where where = new Where(supply.spot(), supply.at(), supply.volts());
         for (String name : supply.boards()) {
             suppliesOfBoard.merge(name, 1, Integer::sum);
             SeenBoard board = survey.board(name);
@@ -48,8 +50,9 @@ final class SupplyRules {
                 continue;
             }
             amps += board.amps();
-            at = board.at();
-            if (!Places.same(supply.at(), board.at())) {
+            Spot place = board.place();
+            where = new Where(place == null ? supply.spot() : place.id(), board.at(), supply.volts());
+            if (!isAt(supply, board)) {
                 faults.add(Rule.SPOT_AMPS, about, 1, 0, name + " is at another place");
             }
             PixelKind kind = firstKind(board);
@@ -58,10 +61,20 @@ final class SupplyRules {
                 faults.add(Rule.BOARD_VOLTS, about, supply.volts(), kind.volts(), text);
             }
         }
-        if (!places.add(new Where(at == null ? supply.at() : at, supply.volts()))) {
+        if (!places.add(where)) {
             faults.add(Rule.SPOT_AMPS, about, 2, 1, "a second supply of the same voltage at its place");
         }
         load(supply, about, amps);
+    }
+
+    /**
+     * A supply in a plan made by hand may leave its spot out: its coordinates then tell it. That a board is at no spot of
+     * the yard is not told a second time.
+     */
+    private static boolean isAt(Supply supply, SeenBoard board) {
+        Spot place = board.place();
+        return Places.same(supply.at(), board.at())
+                && (supply.spot() == null || place == null || supply.spot().equals(place.id()));
     }
 
     private void load(Supply supply, String about, double amps) {

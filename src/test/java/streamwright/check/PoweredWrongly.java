@@ -53,6 +53,7 @@ final class PoweredWrongly {
                         LANE.planList(
                                 "supplies", Scene.with(new Supply(new Point(0, 30), "barn", 12, 0, 0, List.of())))),
                 new Wrong(Rule.SPOT_AMPS, "supply of B3", LANE.plan("supplies.2.at", new Point(0, 31))),
+                new Wrong(Rule.SPOT_AMPS, "supply of B3", LANE.plan("supplies.2.spot", "mast")),
                 new Wrong(Rule.TOTALS, "boards", LANE.plan("totals.boards", 5)),
                 new Wrong(Rule.TOTALS, "cables", LANE.plan("totals.cables", 4)),
                 new Wrong(Rule.TOTALS, "strings", LANE.plan("totals.strings", 9)),

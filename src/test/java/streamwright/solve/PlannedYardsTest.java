@@ -12,6 +12,7 @@ import streamwright.layout.Assembly;
 import streamwright.physics.Ground;
 import streamwright.physics.GroundPaths;
 import streamwright.plan.Plan;
+import streamwright.yard.Spot;
 import streamwright.yard.Yard;
 
 /** Yards of 12 to 25 strings, too many for brute force: every plan is clean and costs what the audit says. */
@@ -19,8 +20,7 @@ class PlannedYardsTest {
     private static final int YARDS = 60;
     private static final double SECONDS_MOST = 0.5;
 
-    private static boolean planned(long seed) {
-        Yard yard = AnyYard.of(seed, 12, 25);
+    private static boolean planned(Yard yard, long seed) {
         Ground ground = GroundPaths.of(yard);
         Budget budget = new Budget(0, 1, seed, 1, new CpuLimit(SECONDS_MOST));
         Outcome outcome = Planner.plan(yard, ground, budget, Outcome.SILENT);
@@ -39,9 +39,17 @@ class PlannedYardsTest {
     void everyPlanIsClean() {
         List<Long> planned = LongStream.range(0, YARDS)
                 .parallel()
-                .filter(PlannedYardsTest::planned)
+                .filter(seed -> planned(AnyYard.of(seed, 12, 25), seed))
                 .boxed()
                 .toList();
         assertThat(planned).hasSizeGreaterThan(YARDS / 10);
+    }
+
+    @Test
+    void spotsOfTheSameCoordinatesAreTwoPlaces() {
+        Yard yard = TinyGarden.of(10208);
+        assertThat(yard.spots().stream().map(Spot::at).distinct())
+                .hasSizeLessThan(yard.spots().size());
+        assertThat(planned(yard, 1)).isTrue();
     }
 }
