@@ -1,10 +1,11 @@
 package streamwright.cli;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import streamwright.check.Audit;
 import streamwright.check.Finding;
 import streamwright.check.Findings;
@@ -27,19 +28,30 @@ import streamwright.yard.Yard;
 
 /** One repair: looked for, written with its work order, or explained where there is none. */
 final class Rebalancing {
-    /** Of the time that repairs under other permissions may take, each. */
-    private static final double PERMISSION_SHARE = 0.2;
+    /** Where things are to be kept and nothing is mended after this share of the time, permissions need the rest. */
+    private static final double KEEPING_SHARE = 0.65;
+
+    /** Seconds beyond the time until which permissions are tried, and how many they have at least. */
+    private static final double PERMISSIONS_BEYOND = 2;
+
+    private static final double PERMISSIONS_LEAST = 2;
 
     /** Reasons that take longer do without alternatives. */
-    private static final double REASONS_SECONDS = 2;
+    private static final double REASONS_SECONDS = 1.5;
 
+    /** Of the time, for each remedy; of all of them together seconds beyond the time. */
     private static final double REMEDY_SHARE = 0.08;
+
+    private static final double REMEDIES_BEYOND = 3;
 
     /** What the explanation of a yard without a plan may take of the time, beyond it, and in all. */
     private static final double EXPLAINING_SHARE = 0.25;
 
     private static final double EXPLAINING_BEYOND = 3.5;
     private static final double EXPLAINING_MOST = 20;
+
+    /** A search that is shorter finds nothing. */
+    private static final double TIME_LEAST = 0.2;
 
     private final Yard yard;
     private final Plan old;
@@ -52,6 +64,8 @@ final class Rebalancing {
     private final double seconds;
     private final long seed;
     private final int threads;
+    private final long begin = System.nanoTime();
+    private volatile boolean mended;
 
     /** @param dead boards of the old plan that no longer work */
     Rebalancing(
@@ -87,7 +101,8 @@ final class Rebalancing {
             destination.write(old.repairs(List.of(), 0, 0), "No rule is broken: there is nothing to change.", console);
             return Exit.DONE;
         }
-        Repaired repaired = repair(yard, keep, seconds);
+        Repaired repaired =
+                Repair.of(yard, ground, old, dead, keep, this::watched, budget(seconds - elapsed(), this::ended));
         if (repaired instanceof Repaired.Mended mended) {
             return write(before, mended);
         }
@@ -108,9 +123,22 @@ final class Rebalancing {
         return interrupt.asked() ? Exit.INTERRUPTED : Exit.STOPPED;
     }
 
+    private boolean ended() {
+        return interrupt.asked() || (!keep.isEmpty() && !mended && elapsed() > KEEPING_SHARE * seconds);
+    }
+
+    private Repaired.Verdict watched(Plan plan) {
+        Repaired.Verdict verdict = judge(yard, plan);
+        mended |= verdict.broken().isEmpty();
+        return verdict;
+    }
+
     private Repaired repair(Yard of, Set<Keep> kept, double time) {
-        Budget budget = new Budget(time, 0, seed, threads, interrupt::asked);
-        return Repair.of(of, ground, old, dead, kept, plan -> judge(of, plan), budget);
+        return Repair.of(of, ground, old, dead, kept, plan -> judge(of, plan), budget(time, interrupt::asked));
+    }
+
+    private Budget budget(double time, BooleanSupplier stopped) {
+        return new Budget(Math.max(TIME_LEAST, time), 0, seed, threads, stopped);
     }
 
     private static Repaired.Verdict judge(Yard yard, Plan plan) {
@@ -155,7 +183,11 @@ final class Rebalancing {
         if (dead.isEmpty() && Audit.of(other, old).list().stream().allMatch(WorkTable::paper)) {
             return new Remedies.Trial(0, Set.of());
         }
-        return repair(other, keep, seconds * REMEDY_SHARE) instanceof Repaired.Mended mended
+        double time = Math.min(seconds * REMEDY_SHARE, seconds + REMEDIES_BEYOND - elapsed());
+        if (time < TIME_LEAST) {
+            return new Remedies.Trial(Double.POSITIVE_INFINITY, Set.of());
+        }
+        return repair(other, keep, time) instanceof Repaired.Mended mended
                 ? new Remedies.Trial(
                         mended.work(),
                         mended.plan().boards().stream().map(Board::model).collect(Collectors.toSet()))
@@ -179,10 +211,7 @@ final class Rebalancing {
                 .count();
         Plan plan = mended.plan();
         return "%s: %s, %s%n".formatted(yard.name(), WorkTable.sum(changes), bound)
-                + "  mends    %s%s%n"
-                        .formatted(
-                                Figures.count(broken, "broken rule"),
-                                dead.isEmpty() ? "" : " and " + Figures.count(dead.size(), "dead board"))
+                + "  mends    %s%n".formatted(mends(broken))
                 + "  moves    %s of %s, and plugs %s in%n"
                         .formatted(
                                 Figures.plain(moved),
@@ -194,6 +223,14 @@ final class Rebalancing {
                                 Figures.money(before.restated().cost()));
     }
 
+    private String mends(long broken) {
+        return Stream.of(
+                        broken == 0 ? "" : Figures.count(broken, "broken rule"),
+                        dead.isEmpty() ? "" : Figures.count(dead.size(), "dead board"))
+                .filter(each -> !each.isEmpty())
+                .collect(Collectors.joining(" and "));
+    }
+
     private void tell(Findings before) {
         console.err().println("What is broken:");
         dead.forEach(board -> console.err().println("  board " + board + ": no longer works"));
@@ -203,74 +240,19 @@ final class Rebalancing {
                 .forEach(each -> console.err().println("  " + each.rule().label() + ": " + each.text()));
     }
 
-    /**
-     * Which of the things to keep clash, and the cheapest permission that would do.
-     *
-     * @param proved whether there is no repair, or only none was found
-     */
+    /** @param proved whether there is no repair, or only none was found */
     private int clash(boolean proved) {
-        Set<Keep> clash = EnumSet.copyOf(keep);
-        for (Keep each : keep) {
-            Set<Keep> fewer = EnumSet.copyOf(clash);
-            fewer.remove(each);
-            if (!fewer.isEmpty() && still(repair(yard, fewer, seconds * PERMISSION_SHARE), proved)) {
-                clash = fewer;
-            }
-        }
-        String kept = words(clash) + (clash.size() == 1 ? " are kept" : " are all kept");
-        console.err()
-                .println(
-                        proved
-                                ? "It cannot be mended while " + kept + "."
-                                : "No repair was found while " + kept + "; that there is none is not proved.");
-        double best = Double.POSITIVE_INFINITY;
-        Set<Keep> permission = EnumSet.noneOf(Keep.class);
-        for (int size = 1; size <= keep.size() && best == Double.POSITIVE_INFINITY; size++) {
-            for (Set<Keep> lifted : subsets(size)) {
-                Set<Keep> left = EnumSet.copyOf(keep);
-                left.removeAll(lifted);
-                if (repair(yard, left, seconds * PERMISSION_SHARE) instanceof Repaired.Mended mended
-                        && mended.work() < best) {
-                    best = mended.work();
-                    permission = lifted;
-                }
-            }
-        }
-        console.err()
-                .println(
-                        best == Double.POSITIVE_INFINITY
-                                ? "No repair was found under any permission."
-                                : "The cheapest permission: let " + words(permission) + " change, for "
-                                        + WorkTable.minutes(best) + ".");
+        double until = elapsed() + Math.max(PERMISSIONS_LEAST, seconds + PERMISSIONS_BEYOND - elapsed());
+        Permissions permissions =
+                new Permissions(keep, proved, (kept, time) -> repair(yard, kept, time), () -> until - elapsed());
+        console.err().println(permissions.text());
         if (interrupt.asked()) {
             return Exit.INTERRUPTED;
         }
         return proved ? Exit.BROKEN : Exit.STOPPED;
     }
 
-    /** Whether fewer things to keep say the same. */
-    private static boolean still(Repaired repaired, boolean proved) {
-        return proved ? repaired instanceof Repaired.Impossible : !(repaired instanceof Repaired.Mended);
-    }
-
-    private List<Set<Keep>> subsets(int size) {
-        List<Keep> all = List.copyOf(keep);
-        List<Set<Keep>> subsets = new ArrayList<>();
-        for (int bits = 1; bits < 1 << all.size(); bits++) {
-            if (Integer.bitCount(bits) == size) {
-                Set<Keep> subset = EnumSet.noneOf(Keep.class);
-                for (int i = 0; i < all.size(); i++) {
-                    if ((bits >> i & 1) == 1) {
-                        subset.add(all.get(i));
-                    }
-                }
-                subsets.add(subset);
-            }
-        }
-        return subsets;
-    }
-
-    private static String words(Set<Keep> keep) {
-        return keep.stream().map(Keep::word).collect(Collectors.joining(" and "));
+    private double elapsed() {
+        return (System.nanoTime() - begin) / 1e9;
     }
 }

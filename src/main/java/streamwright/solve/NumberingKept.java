@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import streamwright.plan.Cable;
 import streamwright.plan.StreamUse;
 import streamwright.plan.StringUse;
 import streamwright.solve.Numbers.StreamAt;
@@ -34,10 +35,14 @@ final class NumberingKept {
             kept.add(starts.isEmpty() ? null : starts.get(0));
             begin = starts.isEmpty() ? begin : Math.min(begin, starts.get(0));
         }
+        List<Long> others = others(cable, stream.stream());
         long window = begin;
         StreamUse was = numbers.before(cable, stream.stream());
         if (was != null && was.startChannel() <= begin && begin != Long.MAX_VALUE) {
-            window = was.startChannel();
+            long before = was.startChannel();
+            long first = begin;
+            boolean taken = others.stream().anyMatch(each -> each >= before && each < first);
+            window = taken ? begin : before;
         }
         List<Shelf.Thing> things = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
@@ -48,7 +53,14 @@ final class NumberingKept {
             long wish = start == null ? Shelf.NOWHERE : (start - window) / width + 1;
             things.add(new Shelf.Thing(all.get(i).length(), wish, false, start != null));
         }
-        Shelf.Placed placed = Shelf.place(things, 1, stream.limit());
+        long from = window;
+        long room = others.stream()
+                .filter(each -> each > from)
+                .mapToLong(each -> (each - from) / width)
+                .min()
+                .orElse(stream.limit());
+        Shelf.Placed placed =
+                Shelf.place(things, 1, window == Long.MAX_VALUE ? stream.limit() : Math.min(room, stream.limit()));
         if (placed == null) {
             return false;
         }
@@ -59,6 +71,24 @@ final class NumberingKept {
             numbers.windows.put(new StreamAt(cable, stream.stream()), window);
         }
         return true;
+    }
+
+    /** Where channels begin that the controller's other streams keep. */
+    private List<Long> others(int cable, int stream) {
+        List<Cable> cables = numbers.fresh.cables();
+        List<Long> others = new ArrayList<>();
+        for (int c = 0; c < cables.size(); c++) {
+            if (!cables.get(c).controller().equals(cables.get(cable).controller())) {
+                continue;
+            }
+            for (StreamUse each : cables.get(c).streams()) {
+                if (c != cable || each.stream() != stream) {
+                    int width = numbers.kind(each).channels();
+                    numbers.lying(c, each.stream()).forEach(lying -> others.addAll(starts(lying, width)));
+                }
+            }
+        }
+        return others;
     }
 
     /** The channels at which the whole must begin, one for each part of it that keeps its own. */

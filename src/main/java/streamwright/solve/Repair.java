@@ -174,7 +174,9 @@ public final class Repair {
                 looks.look(patched);
             }
         }
-        if (looks.best() == null && keep.isEmpty()) {
+        // a tiny yard is searched as a whole, which also ends where there is nothing to find
+        boolean searched = site.strings.length <= TINY && !fixtures();
+        if (looks.best() == null && keep.isEmpty() && !searched) {
             Layout planned = patch.planned(ground, effort);
             if (planned != null) {
                 looks.look(planned);

@@ -59,7 +59,11 @@ final class RepairSolver {
         watch.setDaemon(true);
         watch.start();
         try {
-            return solver.solve(model.cp);
+            CpSolverStatus status = solver.solve(model.cp);
+            if (status == CpSolverStatus.MODEL_INVALID) {
+                throw new IllegalStateException("the solver does not take this model: " + model.cp.validate());
+            }
+            return status;
         } finally {
             ended.set(true);
         }

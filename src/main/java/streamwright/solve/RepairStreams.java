@@ -44,7 +44,7 @@ final class RepairStreams {
             loads();
         }
         if (site.kept.on || model.keep.contains(Keep.CHANNELS)) {
-            new RepairWindows(model).build();
+            new RepairWindows(model, nulls).build();
         }
         portPixels();
     }

@@ -106,7 +106,7 @@ class RebalanceCommandTest {
         assertThat(ran.out())
                 .contains(
                         "20 minutes of work (1 board), proved the least",
-                        "0 broken rules and 1 dead board",
+                        "mends    1 dead board\n",
                         "Take the dead board B2 off");
         Plan same = ((Read.Good<Plan>) PlanFile.read(folder.resolve("plan.json"))).value();
         assertThat(next().boards()).isEqualTo(same.boards());

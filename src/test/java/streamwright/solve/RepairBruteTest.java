@@ -3,7 +3,10 @@ package streamwright.solve;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -63,6 +66,13 @@ class RepairBruteTest {
     private static final class Least {
         private double minutes = Double.POSITIVE_INFINITY;
         private double structure = Double.POSITIVE_INFINITY;
+
+        /** Under each thing to keep. */
+        private final Map<Keep, Double> keeping = new EnumMap<>(Keep.class);
+
+        private double keeping(Keep keep) {
+            return keeping.getOrDefault(keep, Double.POSITIVE_INFINITY);
+        }
     }
 
     @Test
@@ -71,6 +81,7 @@ class RepairBruteTest {
         int worked = 0;
         int proved = 0;
         int impossible = 0;
+        int kept = 0;
         for (long seed = 1; seed <= YARDS; seed++) {
             Season season = Season.of(seed);
             Yard yard = season.after;
@@ -85,9 +96,11 @@ class RepairBruteTest {
             if (!EveryLayout.visit(yard, ground, layout -> consider(yard, ground, old, dead, layout, least))) {
                 continue;
             }
-            Repaired repaired = Repair.of(
-                    yard, ground, old, dead, Set.of(), plan -> judge(yard, plan), new Budget(60, 0, 1, 1, () -> false));
             String as = "tiny yard " + seed;
+            for (Keep keep : Keep.values()) {
+                kept += holdsKeeping(keep, yard, ground, old, dead, least.keeping(keep), as + " keeps " + keep.word());
+            }
+            Repaired repaired = repaired(yard, ground, old, dead, Set.of());
             if (repaired instanceof Repaired.Mended repair) {
                 mended++;
                 assertThat(Audit.of(yard, repair.plan()).list()).as(as).isEmpty();
@@ -110,11 +123,31 @@ class RepairBruteTest {
                 assertThat(least.minutes).as(as + " " + repaired).isInfinite();
             }
         }
+        assertThat(kept).as("repairs that keep something").isGreaterThan(40);
         System.out.printf(
-                "%d tiny repairs, %d with work, %d proved least; %d proved impossible%n",
-                mended, worked, proved, impossible);
+                "%d tiny repairs, %d with work, %d proved least; %d proved impossible; %d that keep something%n",
+                mended, worked, proved, impossible, kept);
         assertThat(worked).isGreaterThan(mended / 3);
         assertThat(proved).isGreaterThan(mended * 8 / 10);
+    }
+
+    private static Repaired repaired(Yard yard, Ground ground, Plan old, Set<String> dead, Set<Keep> keep) {
+        return Repair.of(
+                yard, ground, old, dead, keep, plan -> judge(yard, plan), new Budget(60, 0, 1, 1, () -> false));
+    }
+
+    /** A repair is found where there is one, keeps what it should, and takes no more work than any of the plans tried. */
+    private static int holdsKeeping(
+            Keep keep, Yard yard, Ground ground, Plan old, Set<String> dead, double least, String as) {
+        if (!(repaired(yard, ground, old, dead, Set.of(keep)) instanceof Repaired.Mended repair)) {
+            assertThat(least).as(as).isInfinite();
+            return 0;
+        }
+        assertThat(Audit.of(yard, repair.plan()).list()).as(as).isEmpty();
+        assertThat(KeepHolds.of(yard, old, repair.plan(), Set.of(keep))).as(as).isTrue();
+        assertThat(repair.work()).as("work of " + as).isLessThanOrEqualTo(least + ROUNDING);
+        assertThat(repair.workBound()).as("bound of " + as).isLessThanOrEqualTo(repair.work() + ROUNDING);
+        return 1;
     }
 
     /** Now and then a board is dead, or a port's start pixel or a board's ID set wrongly. */
@@ -196,6 +229,8 @@ class RepairBruteTest {
                     least.minutes = Math.min(least.minutes, work.minutes() + more);
                     least.structure = Math.min(least.structure, work.structure() + more);
                 }
+                keeping(EnumSet.complementOf(EnumSet.of(Keep.CHANNELS)), yard, old, dead, plan, least);
+                keeping(EnumSet.of(Keep.CHANNELS), yard, old, dead, plan, least);
             }
             return;
         }
@@ -208,6 +243,26 @@ class RepairBruteTest {
                 name(yard, ground, old, dead, layout, names, boards, least);
                 names.remove(names.size() - 1);
             }
+        }
+    }
+
+    /** With numbers as they were, and the windows of channels where these are to be kept. */
+    private static void keeping(Set<Keep> each, Yard yard, Plan old, Set<String> dead, Plan fresh, Least least) {
+        Numbering.Numbered numbered = Numbering.of(yard, fresh, old, each.contains(Keep.CHANNELS));
+        if (numbered == null) {
+            return;
+        }
+        double work = Recount.of(yard, old, numbered.plan()).minutes() + replaced(yard, old, numbered.plan(), dead);
+        List<Keep> better =
+                each.stream().filter(keep -> work < least.keeping(keep)).toList();
+        if (better.isEmpty()) {
+            return;
+        }
+        Plan plan = judge(yard, numbered.plan()).restated();
+        if (judge(yard, plan).broken().isEmpty()) {
+            better.stream()
+                    .filter(keep -> KeepHolds.of(yard, old, plan, Set.of(keep)))
+                    .forEach(keep -> least.keeping.put(keep, work));
         }
     }
 
