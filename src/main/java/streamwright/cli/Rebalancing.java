@@ -162,7 +162,7 @@ final class Rebalancing {
             parts.add(Cautions.POWER + "\n");
         }
         parts.add(head(before, mended, changes));
-        parts.add("\n" + WorkTable.of(changes));
+        parts.add("\n" + (changes.isEmpty() ? "There is nothing for a crew to do." : WorkTable.of(changes)));
         List<String> remedies = new Remedies(yard, old, mended.work(), this::trial).list();
         if (!remedies.isEmpty()) {
             parts.add("\nLess work, outside the plan:\n" + String.join("\n", remedies));
@@ -200,7 +200,9 @@ final class Rebalancing {
         boolean least = mended.workBound() > mended.work() - 1e-6;
         String bound = least
                 ? "proved the least"
-                : "no repair takes less than " + Figures.plain(mended.workBound()) + " minutes";
+                : mended.workBound() > 0
+                        ? "no repair takes less than " + Figures.plain(mended.workBound()) + " minutes"
+                        : "and how little would do is not proved";
         long moved = changes.stream()
                 .filter(change -> change.minutes() > 0)
                 .filter(change -> change.kind().equals("lead") || change.kind().equals("replug"))
@@ -228,7 +230,8 @@ final class Rebalancing {
                         broken == 0 ? "" : Figures.count(broken, "broken rule"),
                         dead.isEmpty() ? "" : Figures.count(dead.size(), "dead board"))
                 .filter(each -> !each.isEmpty())
-                .collect(Collectors.joining(" and "));
+                .reduce((one, other) -> one + " and " + other)
+                .orElse("what the plan says wrongly of itself");
     }
 
     private void tell(Findings before) {

@@ -14,6 +14,7 @@ import streamwright.plan.Cable;
 import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.StringUse;
+import streamwright.yard.BoardCount;
 import streamwright.yard.Drives;
 
 /** An installed plan in the indexes of a site: what of it can stay, and how many boards cannot. */
@@ -166,6 +167,16 @@ final class Installed {
             }
         }
         return found;
+    }
+
+    /** How many of the boards are more than may be used, all models together. */
+    int surplus(BoardCount count) {
+        return Math.max(0, boards.size() - count.most());
+    }
+
+    /** How many boards fewer they are than there must be. */
+    int missing(BoardCount count) {
+        return Math.max(0, count.least() - boards.size());
     }
 
     boolean dead(int board) {

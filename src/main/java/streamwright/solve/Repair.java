@@ -118,8 +118,7 @@ public final class Repair {
     }
 
     private Repaired run(long begin) {
-        // whatever is done, these strings are plugged anew and these boards come down
-        raise(minutes.lead() * forced() + minutes.board() * (installed.down() + installed.deadOthers));
+        raise(RepairLeast.work(site, installed, forced()));
         int news = firstNews();
         if (keep.isEmpty() || !installed.dead.isEmpty()) {
             // some repair at once; of a dead board it is often all that is needed
@@ -240,7 +239,7 @@ public final class Repair {
         for (var offer : site.offers) {
             ports = Math.max(ports, offer.model().ports().size());
         }
-        int few = 1 + (forced() + ports - 1) / ports;
+        int few = 1 + (forced() + ports - 1) / ports + installed.missing(site.yard.boardCount());
         return Math.min(site.strings.length, few);
     }
 

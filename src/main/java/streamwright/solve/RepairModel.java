@@ -112,7 +112,7 @@ final class RepairModel {
         jacks = site.jacks();
         jackController = jackControllers(site);
         boolean fixed = keep.contains(Keep.BOARDS);
-        candidates(fixed ? 0 : part.news, part.whole() && !fixed);
+        candidates(fixed ? 0 : part.news, fixed, part.whole());
         cableOf = new BoolVar[boards.size()][jacks];
         mayHang = new boolean[boards.size()][jacks];
         for (boolean[] of : mayHang) {
@@ -168,15 +168,20 @@ final class RepairModel {
         cp.addBoolOr(new Literal[] {when.not(), other.not(), one});
     }
 
-    private void candidates(int news, boolean moves) {
+    /**
+     * @param fixed whether no board may move
+     * @param moves whether any may; else only one that hangs where none may, to where it reaches a string of its own
+     */
+    private void candidates(int news, boolean fixed, boolean moves) {
         for (int b = 0; b < installed.boards.size(); b++) {
             Installed.Standing standing = installed.boards.get(b);
             List<Integer> spots = new ArrayList<>();
             if (standing.spot() >= 0) {
                 spots.add(standing.spot());
             }
-            for (int s = 0; s < site.spots.length && moves; s++) {
-                if (s != standing.spot() && site.reach[s].length > 0) {
+            for (int s = 0; s < site.spots.length; s++) {
+                boolean may = moves ? site.reach[s].length > 0 : standing.spot() < 0 && reachesOwn(b, s);
+                if (s != standing.spot() && may && !fixed) {
                     spots.add(s);
                 }
             }
@@ -200,6 +205,15 @@ final class RepairModel {
                 before = next;
             }
         }
+    }
+
+    private boolean reachesOwn(int board, int spot) {
+        for (Site.Wire wire : site.reach[spot]) {
+            if (installed.seats.get(wire.to()).stream().anyMatch(seat -> seat.board() == board)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Candidate candidate(int model, int index, List<Integer> spots) {

@@ -12,9 +12,15 @@ import streamwright.solve.RepairModel.Candidate;
 /** Cables of the repair model: which board follows which, and which cable each hangs on. */
 final class RepairTrunk {
     private final RepairModel model;
+    private final int surplus;
+
+    /** What follows what on the trunk that is given. */
+    private final Map<Integer, Integer> next = new HashMap<>();
 
     RepairTrunk(RepairModel model) {
         this.model = model;
+        surplus = model.installed.surplus(model.site.yard.boardCount());
+        model.trunk.forEach(hop -> next.put(hop.from(), hop.to()));
     }
 
     void build() {
@@ -80,18 +86,28 @@ final class RepairTrunk {
     private boolean mayFollow(int board, int next) {
         boolean old = model.boards.get(board).installed() >= 0
                 && model.boards.get(next).installed() >= 0;
-        return !model.trunkGiven() || !old || model.trunk.contains(new Installed.Hop(board, next));
+        return !model.trunkGiven() || !old || passes(board, next);
     }
 
     /** Whether a cable may begin with an installed board: as it does, or where the one before it is gone. */
     private boolean mayBegin(int jack, int board) {
-        return model.trunk.contains(new Installed.Hop(-1 - jack, board));
+        return passes(-1 - jack, board);
+    }
+
+    /** Whether the trunk leads from one to the other, passing no more boards than are too many. */
+    private boolean passes(int from, int to) {
+        Integer at = from;
+        for (int passed = 0; passed <= surplus && at != null; passed++) {
+            at = next.get(at);
+            if (at != null && at == to) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Where the trunk is given, so is each installed board's cable. */
     private void stayOnCables() {
-        Map<Integer, Integer> next = new HashMap<>();
-        model.trunk.forEach(hop -> next.put(hop.from(), hop.to()));
         for (int j = 0; j < model.jacks; j++) {
             Set<Integer> passed = new HashSet<>();
             for (Integer b = next.get(-1 - j); b != null && passed.add(b); b = next.get(b)) {

@@ -78,6 +78,49 @@ class RebalanceCommandTest {
         assertThat(Audit.of(ShortLane.yard(), next()).list()).isEmpty();
     }
 
+    /** A board that hangs where none may goes back to where it reaches its strings, and takes them along. */
+    @Test
+    void aBoardInAWrongPlaceIsMovedWithItsStrings() {
+        Board moved = ShortLane.plan().boards().get(1);
+        Path wrong = ShortLane.changedIn(
+                folder,
+                "\"at\": [%s, %s]"
+                        .formatted(plain(moved.at().x()), plain(moved.at().y())),
+                "\"at\": [1.5, 17.25]");
+        Ran ran = rebalance(wrong);
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(next().work()).as(ran.out()).isEqualTo(20);
+        assertThat(ran.out()).contains("(1 board), proved the least");
+    }
+
+    private static String plain(double coordinate) {
+        return coordinate == Math.rint(coordinate) ? Long.toString((long) coordinate) : Double.toString(coordinate);
+    }
+
+    /** A third board takes a hop and a string: 20, 25 and 15 minutes. */
+    @Test
+    void aBoardMoreThatThereMustBeTakesOneStringAlong() throws IOException {
+        Path yard = folder.resolve("yard.yaml");
+        Files.writeString(yard, Files.readString(ShortLane.YARD) + "boardCount: {least: 3, most: 3}\n");
+        Path next = folder.resolve("next.json");
+        Ran ran = Ran.of(
+                "rebalance", yard.toString(), "--from", ShortLane.planIn(folder).toString(), "-o", next.toString());
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(next().boards()).hasSize(3);
+        assertThat(next().work()).as(ran.out()).isEqualTo(60);
+        assertThat(next().workBound()).isEqualTo(60);
+    }
+
+    /** Costs that a hand-made plan says wrongly are no crew's work. */
+    @Test
+    void whatThePlanSaysWronglyOfItselfIsNoWork() {
+        Ran ran = rebalance(ShortLane.changedIn(folder, "\"trunk\": ", "\"trunk\": 1"));
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out())
+                .contains("0 minutes of work", "mends    what the plan says wrongly of itself\n")
+                .contains("There is nothing for a crew to do.");
+    }
+
     private Path planOf(List<Board> boards) throws IOException {
         Path path = folder.resolve("fewer.json");
         PlanFile.write(ShortLane.plan().withBoards(boards), path);
