@@ -48,4 +48,24 @@ class RoundedTest {
         assertThat(places.of(Edit.set(board, "at", new Point(20.333, -0.667, 0.065))))
                 .isNull();
     }
+
+    @Test
+    void theNearestOfTwoPlacesIsMeant() {
+        Yard yard = Edit.set(LANE.yard(), "spots", List.of());
+        for (Point off : List.of(new Point(0.001, 0, 0), new Point(0, 0.001, 0), new Point(0, 0, 0.001))) {
+            Point one = new Point(100, 100, 10);
+            Point other = new Point(100 + off.x(), 100 + off.y(), 10 + off.z());
+            Yard close = Edit.set(Edit.set(yard, "props.0.strings.0.feed", one), "props.0.strings.1.feed", other);
+            Places places = new Places(close);
+            Board board = Edit.set(LANE.plan().boards().get(0), "spot", null);
+            assertThat(places.of(Edit.set(board, "at", beyond(one, off, -0.4)))).isEqualTo(Spot.unnamed(one));
+            assertThat(places.of(Edit.set(board, "at", beyond(one, off, 0.4)))).isEqualTo(Spot.unnamed(one));
+            assertThat(places.of(Edit.set(board, "at", beyond(one, off, 0.6)))).isEqualTo(Spot.unnamed(other));
+            assertThat(places.of(Edit.set(board, "at", beyond(one, off, 1.4)))).isEqualTo(Spot.unnamed(other));
+        }
+    }
+
+    private static Point beyond(Point from, Point off, double times) {
+        return new Point(from.x() + times * off.x(), from.y() + times * off.y(), from.z() + times * off.z());
+    }
 }
