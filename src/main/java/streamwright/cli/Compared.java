@@ -17,7 +17,8 @@ import streamwright.yard.Yard;
 /**
  * Two plans of one yard: what differs, the work from one to the other, and what each costs; all figures computed anew.
  *
- * @param brokenBefore rules that the first plan breaks, by the audit; likewise after
+ * @param brokenBefore rules that the first plan breaks, by the audit, other than in what it says of itself; likewise
+ *     after
  */
 record Compared(
         double work,
@@ -40,8 +41,8 @@ record Compared(
                 now.restated().cost(),
                 was.restated().totals(),
                 now.restated().totals(),
-                was.list().size(),
-                now.list().size(),
+                WorkTable.count(was),
+                WorkTable.count(now),
                 changes);
     }
 
@@ -57,7 +58,7 @@ record Compared(
                         : "From the first plan to the second: " + WorkTable.sum(changes) + ".\n\n"
                                 + WorkTable.of(changes));
         Table table = new Table("", ">before", ">after", ">more");
-        row(table, "cost", costBefore, costAfter);
+        table.row("cost", Figures.money(costBefore), Figures.money(costAfter), Figures.money(costAfter - costBefore));
         row(table, "boards", before.boards(), after.boards());
         row(table, "cables", before.cables(), after.cables());
         row(table, "trunk " + unit, before.trunk(), after.trunk());

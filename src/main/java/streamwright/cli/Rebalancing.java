@@ -178,25 +178,26 @@ final class Rebalancing {
     /** The least work found for another yard in a short time. */
     private Remedies.Trial trial(Yard other) {
         if (interrupt.asked()) {
-            return new Remedies.Trial(Double.POSITIVE_INFINITY, Set.of());
+            return Remedies.Trial.NONE;
         }
-        if (dead.isEmpty() && Audit.of(other, old).list().stream().allMatch(WorkTable::paper)) {
-            return new Remedies.Trial(0, Set.of());
+        Findings findings = Audit.of(other, old);
+        if (dead.isEmpty() && WorkTable.count(findings) == 0) {
+            return new Remedies.Trial(0, findings.restated().cost(), Set.of());
         }
         double time = Math.min(seconds * REMEDY_SHARE, seconds + REMEDIES_BEYOND - elapsed());
         if (time < TIME_LEAST) {
-            return new Remedies.Trial(Double.POSITIVE_INFINITY, Set.of());
+            return Remedies.Trial.NONE;
         }
         return repair(other, keep, time) instanceof Repaired.Mended mended
                 ? new Remedies.Trial(
                         mended.work(),
+                        mended.plan().cost(),
                         mended.plan().boards().stream().map(Board::model).collect(Collectors.toSet()))
-                : new Remedies.Trial(Double.POSITIVE_INFINITY, Set.of());
+                : Remedies.Trial.NONE;
     }
 
     private String head(Findings before, Repaired.Mended mended, List<Change> changes) {
-        long broken =
-                before.list().stream().filter(each -> !WorkTable.paper(each)).count();
+        int broken = WorkTable.count(before);
         boolean least = mended.workBound() > mended.work() - 1e-6;
         String bound = least
                 ? "proved the least"
@@ -225,7 +226,7 @@ final class Rebalancing {
                                 Figures.money(before.restated().cost()));
     }
 
-    private String mends(long broken) {
+    private String mends(int broken) {
         return Stream.of(
                         broken == 0 ? "" : Figures.count(broken, "broken rule"),
                         dead.isEmpty() ? "" : Figures.count(dead.size(), "dead board"))

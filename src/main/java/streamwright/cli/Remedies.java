@@ -37,9 +37,12 @@ final class Remedies {
      * What a repair of another yard takes.
      *
      * @param work infinite where none was found
+     * @param cost of the repaired plan
      * @param models of the boards in the repaired plan
      */
-    record Trial(double work, Set<String> models) {
+    record Trial(double work, double cost, Set<String> models) {
+        static final Trial NONE = new Trial(Double.POSITIVE_INFINITY, 0, Set.of());
+
         Trial {
             models = Set.copyOf(models);
         }
@@ -87,19 +90,20 @@ final class Remedies {
                     .map(offer -> offer.model().name() + " (" + Figures.money(offer.price()) + ")")
                     .collect(Collectors.joining(", "));
             if (!names.isEmpty()) {
-                add(lines, trial.work(), "boards mixed in: " + names);
+                add(lines, trial, "boards mixed in: " + names);
             }
         }
         return lines;
     }
 
     private void offer(List<String> lines, Yard other, String what) {
-        add(lines, tried.apply(other).work(), what);
+        add(lines, tried.apply(other), what);
     }
 
-    private void add(List<String> lines, double least, String what) {
-        if (least < work - 1e-9) {
-            lines.add("  %s: %s".formatted(what, WorkTable.minutes(least)));
+    private void add(List<String> lines, Trial trial, String what) {
+        if (trial.work() < work - 1e-9) {
+            lines.add("  %s: %s, and the plan costs %s"
+                    .formatted(what, WorkTable.minutes(trial.work()), Figures.money(trial.cost())));
         }
     }
 

@@ -49,6 +49,11 @@ final class WorkTable {
         return broken;
     }
 
+    /** How many rules are broken, other than in the plan's own figures. */
+    static int count(Findings findings) {
+        return (int) findings.list().stream().filter(each -> !paper(each)).count();
+    }
+
     /** Whether only the plan's own figures are wrong, which no crew has to mend. */
     static boolean paper(Finding finding) {
         return finding.text().contains("said to be");
