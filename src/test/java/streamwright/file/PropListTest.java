@@ -118,6 +118,26 @@ class PropListTest {
                         "props.csv:3:5: props[1].x: found here; must be a number from -1000000 to 1000000");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r\n", "\r"})
+    void problemsStandOnTheLinesThatAnEditorShows(String end) throws IOException {
+        assertThat(problems("id,pixels,x,y\na,5,1,1\n\nb,0,1,1\n".replace("\n", end)))
+                .containsExactly("props.csv:4:3: props[1].pixels: found 0; must be a whole number from 1 to 1000000");
+        // a cell of two lines: what follows it stands on the second
+        assertThat(problems("id,pixels,x,y\n\"a\nb\",0,1,1\n"))
+                .hasSize(2)
+                .anyMatch(problem -> problem.startsWith("props.csv:2:1: props[0].id: found "))
+                .contains("props.csv:3:4: props[0].pixels: found 0; must be a whole number from 1 to 1000000");
+    }
+
+    @Test
+    void aDoubledQuoteIsOneOfTheCell() throws IOException {
+        assertThat(problems("id,pixels,x,y\n\"a \"\"b\"\"\",5,1,1\n"))
+                .singleElement()
+                .asString()
+                .startsWith("props.csv:2:1: props[0].id: found a \"b\"; must be an id");
+    }
+
     private List<String> problems(String text) throws IOException {
         Path file = Files.writeString(folder.resolve("props.csv"), text);
         return ((Read.Bad<Yard>) YardFile.read(file))
