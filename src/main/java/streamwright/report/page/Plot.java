@@ -66,6 +66,15 @@ public record Plot(String across, String up, List<Series> series) {
         return Figures.plain(value);
     }
 
+    /** How far below a dot its label's line is: on the side of its mark that the way to the next dot leaves free. */
+    static double labelBelow(Series series, int dot) {
+        List<Dot> dots = series.dots();
+        boolean up = series.joined()
+                && dot + 1 < dots.size()
+                && dots.get(dot + 1).y() > dots.get(dot).y();
+        return up ? 16 : -6;
+    }
+
     /** The path of a mark about the origin: another shape for each series. */
     String mark(int index) {
         return switch (index % 4) {

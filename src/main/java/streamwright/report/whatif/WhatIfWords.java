@@ -28,6 +28,9 @@ public final class WhatIfWords {
         WhatIf cheapest = cheapest();
         double more = row.cost() - cost(cheapest);
         if (more < CENT) {
+            if (!row.equals(cheapest)) {
+                return "costs the same as " + name(cheapest);
+            }
             double sure = secondBound(row);
             return sure > row.cost() + CENT
                     ? "the cheapest row, proved: every other costs at least " + Figures.money(sure - row.cost())

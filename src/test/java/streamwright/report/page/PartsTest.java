@@ -58,6 +58,25 @@ class PartsTest {
                 .hasSize(2);
     }
 
+    /** A line that climbs to the next dot would go through a label above this one. */
+    @Test
+    void labelsOfAPlotKeepOffTheLine() {
+        Plot.Series valley = new Plot.Series(
+                "all",
+                true,
+                List.of(
+                        new Plot.Dot(14, 762, 698, "762", true),
+                        new Plot.Dot(16, 696, 678, "696", true),
+                        new Plot.Dot(17, 702, 698, "702", true)));
+        assertThat(Plot.labelBelow(valley, 0)).isNegative();
+        assertThat(Plot.labelBelow(valley, 1)).isPositive();
+        assertThat(Plot.labelBelow(valley, 2)).isNegative();
+        assertThat(Plot.labelBelow(new Plot.Series("all", false, valley.dots()), 1))
+                .isNegative();
+        Document page = page(new Plot("boards", "cost", List.of(valley)).part("plot", "Cost", ""));
+        assertThat(page.select("g > g > text").eachAttr("y")).containsExactly("-6", "16", "-6");
+    }
+
     @Test
     void aPlotOfOneDotOrNoneHasAxesAllTheSame() {
         Plot one = new Plot(

@@ -63,6 +63,16 @@ class WhatIfPageTest {
         assertThat(ROWS.get(3).text()).isEqualTo("the cheapest row found");
     }
 
+    /** Two rows of one cost are not both the cheapest. */
+    @Test
+    void aRowThatCostsTheSameSaysAsWhich() {
+        List<WhatIf> rows = WhatIfWords.told(List.of(row(8, 30, 500, 480), row(8, 40, 500, 490), row(8, 50, 520, 500)));
+        assertThat(rows.get(0).text()).isEqualTo("the cheapest row found");
+        assertThat(rows.get(1).text()).isEqualTo("costs the same as 30 frames a second");
+        assertThat(rows.get(2).text())
+                .isEqualTo("20.00 more than 30 frames a second, which the search leaves open: no difference is proved");
+    }
+
     /** Frame rates alone are a curve too, in their order and not in that in which they were asked for. */
     @Test
     void theKneeOfFrameRatesFollowsTheRates() {
