@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import streamwright.plan.PanelUse;
 import streamwright.plan.Rule;
+import streamwright.plan.Status;
 import streamwright.plan.StreamUse;
 import streamwright.yard.Point;
 
@@ -134,6 +135,25 @@ class ToldTest {
                         2,
                         1,
                         "B1: listed 2 times on cables"),
+                told(
+                        LANE.plan("boards.0.jack", 2),
+                        Rule.JACK_ONCE,
+                        2,
+                        1,
+                        "B1: said to be on shed jack 2, but listed on shed jack 1"),
+                told(
+                        LANE.plan("boards.3.ports.0.stream", 9),
+                        Rule.PORT_STREAM,
+                        9,
+                        4,
+                        "B4 port 2: hears stream 9, but the cable has streams 1 to 4"),
+                // 20 pixels and a null
+                told(
+                        LANE.yard("boards.0.model.portMost", 20),
+                        Rule.PORT_PIXELS,
+                        21,
+                        20,
+                        "B1 port 4: passes on 21 pixels, more than 20 pixels"),
                 // the first stream that differs, and what stands there instead
                 told(
                         parts(4, 3),
@@ -199,6 +219,12 @@ class ToldTest {
     @Test
     void nothingIsToldOfAPlanThatBreaksNothing() {
         assertThat(LANE.audit().clean()).isTrue();
+        // the same to the cent is proof enough
+        assertThat(LANE.plan("status", Status.OPTIMAL)
+                        .plan("bound", 279.995)
+                        .audit()
+                        .clean())
+                .isTrue();
         // parts that differ by one are as equal as an odd number of pixels can be
         assertThat(LANE.plan(PARTS + ".1.pixels", 17).audit().list())
                 .extracting(Finding::text)
