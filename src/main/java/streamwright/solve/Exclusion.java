@@ -20,56 +20,6 @@ final class Exclusion {
     }
 
     /**
-     * No cable is longer than the rules allow: each arc carries the length of its cable from its own start to the
-     * cable's end, as a flow that each hop draws from (after Gavish and Graves 1978); what leaves a controller by an arc
-     * is at most the limit.
-     */
-    void cableLengths() {
-        int controllers = site.controllers.length;
-        double loops = site.loops();
-        MPVariable[][] rest = new MPVariable[master.arc.length][site.spots.length];
-        for (int from = 0; from < rest.length; from++) {
-            for (int to = 0; to < site.spots.length; to++) {
-                @Nullable MPVariable arc = master.arc[from][to];
-                if (arc != null) {
-                    rest[from][to] = solver.makeNumVar(0, INF, "");
-                    MPConstraint room = solver.makeConstraint(-INF, 0);
-                    room.setCoefficient(rest[from][to], 1);
-                    room.setCoefficient(arc, -(site.cableMost - nearest(from)));
-                }
-            }
-        }
-        for (int p = 0; p < site.spots.length; p++) {
-            MPConstraint drawn = solver.makeConstraint(0, INF);
-            for (int from = 0; from < rest.length; from++) {
-                @Nullable MPVariable arc = master.arc[from][p];
-                if (arc != null) {
-                    drawn.setCoefficient(rest[from][p], 1);
-                    drawn.setCoefficient(arc, -(site.arcLength(from, p) - loops));
-                }
-            }
-            for (int to = 0; to < site.spots.length; to++) {
-                if (rest[controllers + p][to] != null) {
-                    drawn.setCoefficient(rest[controllers + p][to], -1);
-                }
-            }
-            for (MPVariable board : master.board[p]) {
-                drawn.setCoefficient(board, -loops);
-            }
-        }
-    }
-
-    /** Least length from any controller to a node; 0 for a controller. */
-    private double nearest(int node) {
-        int controllers = site.controllers.length;
-        double least = node < controllers ? 0 : INF;
-        for (int c = 0; c < controllers && node >= controllers; c++) {
-            least = Math.min(least, site.hopFrom(c, node - controllers));
-        }
-        return least;
-    }
-
-    /**
      * A cable's contents do not go into its streams: at least one of its arcs or chains must be fewer, or one of its
      * spots have more boards, or be reached once more.
      */

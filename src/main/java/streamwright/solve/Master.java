@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -88,6 +89,7 @@ final class Master {
     private final MPVariable[] shortage;
 
     private @Nullable MPConstraint costRow;
+    private @Nullable Lengths lengths;
     private boolean grown = true;
 
     /** Values of the last solution; zeros before the first. */
@@ -223,7 +225,32 @@ final class Master {
                 held.constraint.setCoefficient(variable, coefficient);
             }
         }
+        if (lengths != null) {
+            lengths.add(from, to, variable).hold();
+        }
         grown = true;
+    }
+
+    /** Keeps cables within their length, from now on in whole numbers, or else where {@link #hold} finds it broken. */
+    void keepLengths() {
+        if (lengths == null) {
+            MPConstraint[] drawn = IntStream.range(0, spots)
+                    .mapToObj(p -> addRow(Lengths.drawn(site, p)))
+                    .toArray(MPConstraint[]::new);
+            Lengths kept = new Lengths(site, solver, drawn);
+            for (int[] in : arcs()) {
+                kept.add(in[0], in[1], Objects.requireNonNull(arc[in[0]][in[1]]));
+            }
+            if (whole) {
+                kept.holdAll();
+            }
+            lengths = kept;
+        }
+    }
+
+    /** Whether the last solution has too long a cable, which the next will not have. */
+    boolean hold() {
+        return lengths != null && lengths.hold();
     }
 
     int arcMost(int from, int to) {
@@ -538,6 +565,9 @@ final class Master {
     /** Reads the solution; must come before rows are added. */
     void read() {
         point = Point.nowhere(site, items);
+        if (lengths != null && !whole) {
+            lengths.read();
+        }
         missedValue =
                 Arrays.stream(shortage).mapToDouble(MPVariable::solutionValue).toArray();
         carrying = new ArrayList<>();
@@ -632,7 +662,7 @@ final class Master {
     /**
      * Brings in what the last solution's duals find too cheap to stay out.
      *
-     * @param most strands that come in
+     * @param most strands that come in, and arcs
      * @param thorough whether to look on where a quick look finds nothing and has not seen all
      */
     Priced price(int most, boolean thorough) {
@@ -650,14 +680,9 @@ final class Master {
         double[][] reducedArcs = reducedArcs(duals, true);
         found.subList(0, Math.min(most, found.size())).forEach(this::addColumn);
         boolean more = !found.isEmpty();
-        for (int from = 0; from < arc.length; from++) {
-            for (int to = 0; to < spots; to++) {
-                if (reducedArcs[from][to] < -PRICED) {
-                    addArc(from, to);
-                    more = true;
-                }
-            }
-        }
+        List<int[]> cheap = below(reducedArcs, -PRICED);
+        cheap.subList(0, Math.min(most, cheap.size())).forEach(between -> addArc(between[0], between[1]));
+        more |= !cheap.isEmpty();
         return more ? Priced.MORE : complete ? Priced.NONE : Priced.UNKNOWN;
     }
 
@@ -717,19 +742,35 @@ final class Master {
         return results;
     }
 
+    /** The arcs below a bar, least first. */
+    private static List<int[]> below(double[][] reduced, double bar) {
+        List<int[]> found = new ArrayList<>();
+        for (int from = 0; from < reduced.length; from++) {
+            for (int to = 0; to < reduced[from].length; to++) {
+                if (reduced[from][to] < bar) {
+                    found.add(new int[] {from, to});
+                }
+            }
+        }
+        found.sort(Comparator.comparingDouble(between -> reduced[between[0]][between[1]]));
+        return found;
+    }
+
     private double[][] reducedArcs(Duals duals, boolean onlyOut) {
         double[][] reduced = new double[arc.length][spots];
         double[][] worth = new double[arc.length][spots];
         for (Held held : duals.arcs) {
             held.row.addArcs(held.constraint.dualValue(), worth);
         }
+        double[] drawn = lengths == null ? new double[0] : lengths.duals();
         for (int from = 0; from < arc.length; from++) {
             for (int to = 0; to < spots; to++) {
                 boolean skip = from == controllers + to
                         || (onlyOut && arc[from][to] != null)
                         || site.arcLength(from, to) > site.hopMost;
                 if (!skip) {
-                    reduced[from][to] = arcCost(from, to) - worth[from][to];
+                    double room = lengths == null ? 0 : lengths.room(drawn, from, to);
+                    reduced[from][to] = arcCost(from, to) - worth[from][to] + room;
                 } else {
                     reduced[from][to] = INF;
                 }

@@ -45,7 +45,7 @@ record Point(double[][] arc, double[] used, double[][] board, double[][] served,
     }
 
     /** Cables are numbered jack by jack. */
-    private static int controller(Site site, int cable) {
+    static int controller(Site site, int cable) {
         int left = cable;
         int controller = 0;
         for (int jacks = jacks(site, 0); left >= jacks; jacks = jacks(site, controller)) {

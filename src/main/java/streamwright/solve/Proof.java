@@ -23,6 +23,9 @@ final class Proof {
     /** That share while cases are told apart, and when one is to be closed. */
     private static final double GAIN_FIRST = 2e-4;
 
+    /** That share where cables are not yet kept within their length, but will be. */
+    private static final double GAIN_BEFORE = 2e-3;
+
     private static final double GAIN_LAST = 1e-4;
 
     /** Cases this near to the best plan, as a share of its cost, are closed in whole numbers. */
@@ -52,6 +55,9 @@ final class Proof {
     private final Incumbent incumbent;
     private final Relaxation relaxation;
     private final double ripe;
+
+    /** Whether the relaxation keeps cables within their length. */
+    private final boolean lengths;
 
     private final PriorityQueue<Case> left = new PriorityQueue<>(Comparator.comparingDouble(Case::bound));
 
@@ -85,9 +91,10 @@ final class Proof {
         this.strands = strands;
         this.effort = effort;
         this.incumbent = incumbent;
+        Snapshot best = incumbent.best();
+        lengths = Lengths.matter(site, best);
         var workings = new Relaxation.Workings(strands, 2, effort::stopped, effort::secondsLeft);
         relaxation = new Relaxation(site, items, workings, Master.missingPrices(site, items));
-        Snapshot best = incumbent.best();
         if (best != null) {
             new Start(site, items).of(best).forEach(relaxation.root()::addColumn);
             relaxation.inside(Point.of(site, items, best));
@@ -100,8 +107,13 @@ final class Proof {
      * @param wide told when all workers will be needed from now on
      */
     void run(Runnable wide) throws InterruptedException, ExecutionException {
-        double all = tighten(GAIN_FIRST);
+        double all = tighten(lengths ? GAIN_BEFORE : GAIN_FIRST);
         incumbent.raise(all);
+        if (lengths) {
+            relaxation.keepLengths();
+            all = Math.max(all, tighten(GAIN_FIRST));
+            incumbent.raise(all);
+        }
         List<Case> open = new ArrayList<>();
         if (closes(all)) {
             incumbent.raise(incumbent.cost());
@@ -291,6 +303,9 @@ final class Proof {
         whole.choose(one.spots);
         survivors.arcs().forEach(arc -> whole.addArc(arc[0], arc[1]));
         survivors.columns().forEach(whole::addColumn);
+        if (lengths) {
+            whole.keepLengths();
+        }
         return whole;
     }
 
@@ -298,7 +313,7 @@ final class Proof {
         long begin = System.nanoTime();
         Separation cuts = new Separation(site, items);
         double bound = one.bound;
-        boolean measured = false;
+        boolean measured = lengths;
         for (int round = 0; round < WHOLE_ROUNDS_MOST && !effort.stopped(); round++) {
             Master.Ending ending = whole.solveWhole(cutoff - SAME, secondsLeft(one, begin), effort.nodes());
             bound = Math.max(bound, Math.min(whole.value, cutoff));
@@ -318,7 +333,7 @@ final class Proof {
                 } else if (result instanceof Realization.Result.Unpackable unpackable) {
                     whole.exclude().contents(unpackable.contents());
                 } else if (result instanceof Realization.Result.TooLong && !measured) {
-                    whole.exclude().cableLengths();
+                    whole.keepLengths();
                     measured = true;
                 } else {
                     return new Closed(one, bound, null, false);

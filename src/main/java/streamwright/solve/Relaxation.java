@@ -56,6 +56,7 @@ final class Relaxation {
     private MPConstraint boards;
     private double[] missing;
     private Chosen chosen = Chosen.NONE;
+    private boolean lengths;
     private double[] missed = new double[0];
     private double[] worth = new double[0];
 
@@ -85,6 +86,9 @@ final class Relaxation {
         Master master = new Master(
                 site, items, workings.strands, Master.Kind.linear(missing, workings.pricings), workings.stopped);
         Rows.of(site, items).forEach(master::addRow);
+        if (lengths) {
+            master.keepLengths();
+        }
         return master;
     }
 
@@ -126,6 +130,12 @@ final class Relaxation {
 
     double[] worth() {
         return worth;
+    }
+
+    /** Keeps cables within their length from now on: the bound is better then, and takes longer. */
+    void keepLengths() {
+        lengths = true;
+        root.keepLengths();
     }
 
     /** Sets other prices for leaving strings out. */
@@ -185,6 +195,9 @@ final class Relaxation {
                 return value;
             }
             root.read();
+            if (root.hold()) {
+                continue;
+            }
             Master.Priced priced = root.price(PRICED_AT_ONCE, false);
             if (priced == Master.Priced.MORE) {
                 continue;
@@ -277,7 +290,7 @@ final class Relaxation {
                 return false;
             }
             root.read();
-            priced = root.price(PRICED_AT_ONCE, true);
+            priced = root.hold() ? Master.Priced.MORE : root.price(PRICED_AT_ONCE, true);
         }
         return priced == Master.Priced.NONE;
     }

@@ -1,6 +1,7 @@
 package streamwright.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static streamwright.solve.Changed.with;
 
 import com.google.ortools.Loader;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.SplittableRandom;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -39,9 +41,14 @@ class PartialBoundsTest {
     private record Bounded(long seed, double optimum, double cost, double bound) {}
 
     private static List<Bounded> bounded(int level, Bounding bounding) throws InterruptedException, ExecutionException {
+        return bounded(level, bounding, yard -> yard);
+    }
+
+    private static List<Bounded> bounded(int level, Bounding bounding, UnaryOperator<Yard> change)
+            throws InterruptedException, ExecutionException {
         List<Bounded> all = new ArrayList<>();
         for (long seed = 0; seed < YARDS; seed++) {
-            Yard yard = AnyYard.of(seed, 2, 5);
+            Yard yard = change.apply(AnyYard.of(seed, 2, 5));
             Ground ground = GroundPaths.of(yard);
             EveryPlan.Tried best = EveryPlan.cheapest(yard, ground);
             Site site = new Site(yard, ground);
@@ -74,6 +81,31 @@ class PartialBoundsTest {
                 2, (site, effort, incumbent) -> new Regions(site, new Items(site), 2, effort, incumbent).run(WORKERS));
         // and they say something
         assertThat(all.stream().filter(one -> one.bound > 0.5 * one.optimum)).hasSizeGreaterThan(all.size() / 2);
+    }
+
+    /** Every cable is to be shorter than the longest of a plan made without a search, so that lengths decide. */
+    private static Yard shorter(Yard yard) {
+        Draft draft = new Draft(new Site(yard, GroundPaths.of(yard)));
+        new Search(draft, new Nearby(draft.site), new SplittableRandom(1)).fill();
+        double longest = 0;
+        for (Draft.Cable cable : draft.cables) {
+            longest = Math.max(longest, cable.length);
+        }
+        return longest == 0 ? yard : with(yard, "rules", with(yard.rules(), "cableMost", 0.95 * longest));
+    }
+
+    @Test
+    void cablesAtTheirLengthNeverBoundTooHigh() throws InterruptedException, ExecutionException {
+        int[] lengths = {0};
+        List<Bounded> all = bounded(
+                0,
+                (site, effort, incumbent) -> {
+                    lengths[0] += Lengths.matter(site, incumbent.best()) ? 1 : 0;
+                    new Proof(site, new Strands(), new Items(site), effort, incumbent, WORKERS, -1).run(() -> {});
+                },
+                PartialBoundsTest::shorter);
+        assertThat(lengths[0]).isGreaterThan(all.size() / 3);
+        assertThat(all.stream().filter(one -> one.bound > one.optimum - 0.005)).hasSizeGreaterThan(all.size() / 3);
     }
 
     /** Every case is told apart spot by spot until nothing is left to decide. */

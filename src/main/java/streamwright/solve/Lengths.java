@@ -1,0 +1,187 @@
+package streamwright.solve;
+
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPSolver;
+import com.google.ortools.linearsolver.MPVariable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * No cable is longer than the rules allow: each arc carries the length of its cable from its own start to the cable's
+ * end, as a flow that each hop draws from (after Gavish and Graves 1978). What an arc carries is at most the limit
+ * less the shortest way to its start.
+ *
+ * <p>Of the rows that say so, one for each arc, a relaxation needs few; they come in where a solution breaks them. For
+ * an arc that is out, such a row costs nothing: it is there with the best price it can have.
+ */
+final class Lengths {
+    private static final double INF = Double.POSITIVE_INFINITY;
+
+    /** A cable of so great a share of the limit shows that the limit may matter. */
+    private static final double NEAR = 0.8;
+
+    /** By what share of the limit a solution must break a row. */
+    private static final double BROKEN = 1e-4;
+
+    private final Site site;
+    private final MPSolver solver;
+    private final int controllers;
+    private final MPConstraint[] drawn;
+
+    /** Of each spot: the least length of a cable that comes there. */
+    private final double[] nearest;
+
+    private final @Nullable MPVariable[][] rest;
+    private final List<Carried> carried = new ArrayList<>();
+
+    /** What an arc carries, and the arc; each with its value in the last solution. */
+    final class Carried {
+        final MPVariable rest;
+        final MPVariable arc;
+        final double most;
+        boolean held;
+        double over;
+
+        Carried(MPVariable rest, MPVariable arc, double most) {
+            this.rest = rest;
+            this.arc = arc;
+            this.most = most;
+        }
+
+        /** Brings in the row of the arc. */
+        void hold() {
+            MPConstraint room = solver.makeConstraint(-INF, 0);
+            room.setCoefficient(rest, 1);
+            room.setCoefficient(arc, -most);
+            held = true;
+            over = 0;
+        }
+    }
+
+    /** @param drawn the row of each spot, {@link #drawn} */
+    Lengths(Site site, MPSolver solver, MPConstraint[] drawn) {
+        this.site = site;
+        this.solver = solver;
+        this.drawn = drawn;
+        controllers = site.controllers.length;
+        nearest = IntStream.range(0, drawn.length)
+                .mapToDouble(p -> IntStream.range(0, controllers)
+                        .mapToDouble(c -> site.hopFrom(c, p))
+                        .min()
+                        .orElse(0))
+                .toArray();
+        rest = new MPVariable[controllers + drawn.length][drawn.length];
+    }
+
+    /** Whether some cable of a plan comes near the limit. */
+    static boolean matter(Site site, @Nullable Snapshot plan) {
+        return plan != null && plan.cables().stream().anyMatch(cable -> length(site, cable) > NEAR * site.cableMost);
+    }
+
+    private static double length(Site site, Snapshot.SavedCable cable) {
+        int node = Point.controller(site, cable.cable());
+        double sum = 0;
+        for (Snapshot.SavedBoard board : cable.boards()) {
+            sum += site.arcLength(node, board.spot());
+            node = site.controllers.length + board.spot();
+        }
+        return sum;
+    }
+
+    /** What comes to a spot is, but for what is drawn there, at least what leaves it. */
+    static Row drawn(Site site, int spot) {
+        double loops = site.loops();
+        return new Row() {
+            @Override
+            public double low() {
+                return 0;
+            }
+
+            @Override
+            public double high() {
+                return INF;
+            }
+
+            @Override
+            public double arc(int from, int to) {
+                return to == spot ? loops - site.arcLength(from, to) : 0;
+            }
+
+            @Override
+            public void addArcs(double times, double[][] sums) {
+                for (int from = 0; from < sums.length; from++) {
+                    sums[from][spot] += times * arc(from, spot);
+                }
+            }
+
+            @Override
+            public boolean hasArcs() {
+                return true;
+            }
+
+            @Override
+            public double board(int at, int model) {
+                return at == spot ? -loops : 0;
+            }
+        };
+    }
+
+    /** Tells of an arc that came in. */
+    Carried add(int from, int to, MPVariable arc) {
+        MPVariable variable = solver.makeNumVar(0, INF, "");
+        rest[from][to] = variable;
+        drawn[to].setCoefficient(variable, 1);
+        if (from >= controllers) {
+            drawn[from - controllers].setCoefficient(variable, -1);
+        }
+        Carried one = new Carried(variable, arc, most(from));
+        carried.add(one);
+        return one;
+    }
+
+    /** What an arc can carry at most: no way to its start is shorter than the shortest. */
+    private double most(int from) {
+        return site.cableMost - (from < controllers ? 0 : nearest[from - controllers]);
+    }
+
+    /** Reads the solution; must come before rows are added. */
+    void read() {
+        for (Carried one : carried) {
+            one.over = one.held ? 0 : one.rest.solutionValue() - one.most * one.arc.solutionValue();
+        }
+    }
+
+    /** Brings in the rows that the last solution breaks; whether it breaks any. */
+    boolean hold() {
+        boolean broken = false;
+        for (Carried one : carried) {
+            if (one.over > BROKEN * site.cableMost) {
+                one.hold();
+                broken = true;
+            }
+        }
+        return broken;
+    }
+
+    /** Brings in the rows of all arcs. */
+    void holdAll() {
+        carried.stream().filter(one -> !one.held).forEach(Carried::hold);
+    }
+
+    /** Of each spot: the dual of what is drawn there. */
+    double[] duals() {
+        double[] duals = new double[drawn.length];
+        for (int p = 0; p < duals.length; p++) {
+            duals[p] = drawn[p].dualValue();
+        }
+        return duals;
+    }
+
+    /** What the best price of an arc's own row takes off its reduced cost: 0 or less. */
+    double room(double[] duals, int from, int to) {
+        double start = from < controllers ? 0 : duals[from - controllers];
+        return Math.min(0, start - duals[to]) * most(from);
+    }
+}
