@@ -54,6 +54,7 @@ final class Rows {
         rows.add(cableBoards(site));
         rows.add(cableLength(site));
         rows.addAll(Groups.boards(site));
+        rows.addAll(Amps.of(site, items));
         return rows;
     }
 
