@@ -19,6 +19,12 @@ final class Amps {
         List<Row> rows = new ArrayList<>();
         double[] most = new double[site.offers.length];
         boolean[] limited = new boolean[site.groups];
+        double[][] ofGroup = new double[site.groups][];
+        for (int g = 0; g < limited.length; g++) {
+            int group = g;
+            ofGroup[g] = draw(site, items, i -> site.group[i] == group);
+        }
+        double[] all = draw(site, items, i -> true);
         for (int m = 0; m < most.length; m++) {
             double any = carried(site, m);
             most[m] = Math.min(site.model(m).ampsMost(), any);
@@ -28,15 +34,11 @@ final class Amps {
             for (int g = 0; g < limited.length; g++) {
                 int group = g;
                 if (limited[g]) {
-                    rows.add(row(
-                            p,
-                            draw(site, items, i -> site.group[i] == group),
-                            m -> site.groupOf[m] == group ? most[m] : 0,
-                            0));
+                    rows.add(row(p, ofGroup[g], m -> site.groupOf[m] == group ? most[m] : 0, 0));
                 }
             }
             if (site.spots[p].ampsMost() < Double.POSITIVE_INFINITY) {
-                rows.add(row(p, draw(site, items, i -> true), m -> 0, site.spots[p].ampsMost()));
+                rows.add(row(p, all, m -> 0, site.spots[p].ampsMost()));
             }
         }
         return rows;
@@ -62,7 +64,7 @@ final class Amps {
                 .toArray();
     }
 
-    /** What hangs at a spot, draws no more than its boards, or the spot itself, can give. */
+    /** What hangs at a spot draws no more than its boards, or the spot itself, can give. */
     private static Row row(int at, double[] draw, IntToDoubleFunction ofBoard, double ofSpot) {
         return new Row() {
             @Override

@@ -33,7 +33,6 @@ final class Lengths {
     /** Of each spot: the least length of a cable that comes there. */
     private final double[] nearest;
 
-    private final @Nullable MPVariable[][] rest;
     private final List<Carried> carried = new ArrayList<>();
 
     /** What an arc carries, and the arc; each with its value in the last solution. */
@@ -72,7 +71,6 @@ final class Lengths {
                         .min()
                         .orElse(0))
                 .toArray();
-        rest = new MPVariable[controllers + drawn.length][drawn.length];
     }
 
     /** Whether some cable of a plan comes near the limit. */
@@ -131,7 +129,6 @@ final class Lengths {
     /** Tells of an arc that came in. */
     Carried add(int from, int to, MPVariable arc) {
         MPVariable variable = solver.makeNumVar(0, INF, "");
-        rest[from][to] = variable;
         drawn[to].setCoefficient(variable, 1);
         if (from >= controllers) {
             drawn[from - controllers].setCoefficient(variable, -1);
