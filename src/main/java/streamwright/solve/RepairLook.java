@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import streamwright.layout.Assembly;
 import streamwright.layout.Layout;
@@ -106,13 +108,18 @@ final class RepairLook {
     }
 
     private long newInjections(Plan plan) {
-        Set<Injection> before = new HashSet<>();
-        old.boards().forEach(board -> board.ports().forEach(port -> before.addAll(port.injections())));
+        Set<Brought> before = brought(old).collect(Collectors.toSet());
+        return brought(plan).filter(each -> !before.contains(each)).count();
+    }
+
+    /** An injection with the board whose supply it comes from. */
+    private record Brought(String board, String model, Injection injection) {}
+
+    private static Stream<Brought> brought(Plan plan) {
         return plan.boards().stream()
-                .flatMap(board -> board.ports().stream())
-                .flatMap(port -> port.injections().stream())
-                .filter(each -> !before.contains(each))
-                .count();
+                .flatMap(board -> board.ports().stream()
+                        .flatMap(port -> port.injections().stream())
+                        .map(each -> new Brought(board.id(), board.model(), each)));
     }
 
     /** The same plan with the old plan's injections on ports that are as they were; null where none differ. */

@@ -10,7 +10,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import streamwright.plan.Board;
 import streamwright.plan.Cable;
-import streamwright.plan.Injection;
 import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.StreamUse;
@@ -53,7 +52,7 @@ record Recount(double structure, double settings) {
                     string(work, wasOn.get(entry.getKey()), entry.getValue().get(0));
         }
         structure += work.hop() * hops(yard, before, after, now);
-        Set<Injection> injected = injections(before);
+        Set<String> injected = injections(before);
         structure += work.injection()
                 * injections(after).stream()
                         .filter(each -> !injected.contains(each))
@@ -134,9 +133,13 @@ record Recount(double structure, double settings) {
         return laid + off;
     }
 
-    private static Set<Injection> injections(Plan plan) {
-        Set<Injection> all = new HashSet<>();
-        plan.boards().forEach(board -> board.ports().forEach(port -> all.addAll(port.injections())));
+    /** Each with the board whose supply it comes from. */
+    private static Set<String> injections(Plan plan) {
+        Set<String> all = new HashSet<>();
+        plan.boards()
+                .forEach(board -> board.ports()
+                        .forEach(port -> port.injections()
+                                .forEach(each -> all.add(board.id() + "/" + board.model() + "|" + each))));
         return all;
     }
 

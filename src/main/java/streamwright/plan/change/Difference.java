@@ -15,7 +15,8 @@ import streamwright.yard.Yard;
  *   <li>a port (a stream) counts as set anew only where it carries the same strings as before, since otherwise the
  *       string that came or went has been counted; a stream's window is its start channel and its pixels; a board's ID
  *       and ports only where the board itself did not move;
- *   <li>a string that the old plan has twice is compared with the nearer of its places.
+ *   <li>a string that the old plan has twice is compared with the nearer of its places, and unplugged from the other;
+ *   <li>an injection is elsewhere at another pixel, and where its power comes from another board's supply;
  *   <li>a board that no longer works takes a board's minutes: it comes down, and where the plan after has a board of its
  *       name one like it is hung, at its place with the same leads and cables, or elsewhere.
  * </ul>

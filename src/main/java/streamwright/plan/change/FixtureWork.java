@@ -1,5 +1,6 @@
 package streamwright.plan.change;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,20 +8,22 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import streamwright.plan.Board;
 import streamwright.plan.Outputs;
 import streamwright.plan.PanelUse;
 import streamwright.plan.change.Piece.Phase;
 import streamwright.plan.change.Wiring.BoardKey;
+import streamwright.yard.Prop;
 
 /**
  * Outputs and panels that differ. A prop's outputs, and a panel, count like a string: on another board or new is a lead,
  * at other outputs of their board a replug; a block or a part of a panel that begins elsewhere is a setting.
  */
 final class FixtureWork {
-    /** Where a prop's outputs or its panel are. {@code first} of the board's outputs is 1-based, 0 for a panel. */
-    private record Fitting(BoardKey board, int first, int outputs) {}
+    /** Where a prop's outputs or its panel are: the board's outputs, 1-based and upwards; none for a panel. */
+    private record Fitting(BoardKey board, List<Integer> outputs) {}
 
     private final Compared all;
 
@@ -30,31 +33,70 @@ final class FixtureWork {
 
     static void collect(Compared all) {
         FixtureWork found = new FixtureWork(all);
-        Map<StringId, Fitting> before = fittings(all.before);
-        fittings(all.after).forEach((prop, now) -> found.fit(prop, before.get(prop), now));
+        Map<StringId, List<Fitting>> before = fittings(all.before);
+        Map<StringId, List<Fitting>> after = fittings(all.after);
+        after.forEach((prop, fittings) -> {
+            List<Fitting> were = new ArrayList<>(before.getOrDefault(prop, List.of()));
+            for (Fitting now : fittings) {
+                @Nullable Fitting was = nearest(were, now);
+                were.remove(was);
+                found.fit(prop, was, now);
+            }
+            were.forEach(was -> found.unfit(prop, was, "it is wired elsewhere"));
+        });
+        Set<String> known = all.yard.props().stream().map(Prop::id).collect(Collectors.toSet());
+        before.forEach((prop, fittings) -> {
+            if (!after.containsKey(prop)) {
+                String why = known.contains(prop.prop()) ? "the plan has it nowhere" : "the yard no longer has it";
+                fittings.forEach(was -> found.unfit(prop, was, why));
+            }
+        });
         found.settings();
     }
 
-    private static Map<StringId, Fitting> fittings(Wiring wiring) {
-        Map<StringId, Fitting> fittings = new LinkedHashMap<>();
+    /** Several of a prop in a plan that breaks rules. */
+    private static Map<StringId, List<Fitting>> fittings(Wiring wiring) {
+        Map<StringId, List<Fitting>> fittings = new LinkedHashMap<>();
         wiring.boards.forEach((key, board) -> {
             for (StringId prop : Wiring.fixtures(board)) {
-                List<Outputs.Line> lines = board.outputs() == null
+                List<Integer> outputs = board.outputs() == null
                         ? List.of()
                         : board.outputs().lines().stream()
                                 .filter(line -> line.prop().equals(prop.prop()))
-                                .sorted(Comparator.comparingInt(Outputs.Line::output))
+                                .map(Outputs.Line::output)
+                                .sorted()
                                 .toList();
-                int first = lines.isEmpty() ? 0 : lines.get(0).output();
-                fittings.putIfAbsent(prop, new Fitting(key, first, lines.size()));
+                fittings.computeIfAbsent(prop, p -> new ArrayList<>()).add(new Fitting(key, outputs));
             }
         });
         return fittings;
     }
 
+    private static @Nullable Fitting nearest(List<Fitting> were, Fitting now) {
+        return were.stream()
+                .min(Comparator.comparing((Fitting was) -> !was.board.equals(now.board))
+                        .thenComparing(was -> !was.equals(now)))
+                .orElse(null);
+    }
+
+    /** What is wired there no longer, and nowhere instead. */
+    private void unfit(StringId prop, Fitting was, String why) {
+        all.add(
+                Phase.TAKE_DOWN,
+                "lead",
+                Piece.map("prop", prop.prop()),
+                map(was),
+                null,
+                0,
+                "Unplug %s from %s: %s.".formatted(prop.prop(), say(was), why),
+                Set.of(),
+                Set.of(),
+                List.of(prop.prop(), was.board.id()));
+    }
+
     private void fit(StringId prop, @Nullable Fitting was, Fitting now) {
         boolean elsewhere = was == null || !was.board.equals(now.board);
-        if (was != null && !elsewhere && was.first == now.first) {
+        if (was != null && was.equals(now)) {
             return;
         }
         String from = was == null ? ", new" : ", from " + say(was);
@@ -65,7 +107,7 @@ final class FixtureWork {
                 was == null ? null : map(was),
                 map(now),
                 elsewhere ? all.work.lead() : all.work.replug(),
-                (now.first == 0 ? "Plug panel %s into %s%s." : "Wire %s to %s%s.")
+                (now.outputs.isEmpty() ? "Plug panel %s into %s%s." : "Wire %s to %s%s.")
                         .formatted(prop.prop(), say(now), from),
                 was == null ? Set.of() : Set.of(prop),
                 Set.of(prop),
@@ -73,18 +115,17 @@ final class FixtureWork {
     }
 
     private static String say(Fitting at) {
-        if (at.first == 0) {
-            return at.board.id();
-        }
-        return at.outputs == 1
-                ? "output %d of %s".formatted(at.first, at.board.id())
-                : "outputs %d-%d of %s".formatted(at.first, at.first + at.outputs - 1, at.board.id());
+        return switch (at.outputs.size()) {
+            case 0 -> at.board.id();
+            case 1 -> "output %d of %s".formatted(at.outputs.get(0), at.board.id());
+            default -> "outputs %s of %s".formatted(Spell.runs(new TreeSet<>(at.outputs)), at.board.id());
+        };
     }
 
     private static Map<String, Object> map(Fitting at) {
-        return at.first == 0
+        return at.outputs.isEmpty()
                 ? Piece.map("board", at.board.id())
-                : Piece.map("board", at.board.id(), "output", at.first, "outputs", at.outputs);
+                : Piece.map("board", at.board.id(), "output", at.outputs.get(0), "outputs", at.outputs.size());
     }
 
     private void settings() {

@@ -76,7 +76,8 @@ final class Spell {
         return String.join(", ", parts);
     }
 
-    private static String runs(SortedSet<Integer> numbers) {
+    /** Numbers with those that follow one another drawn together, as {@code 1-3 5}. */
+    static String runs(SortedSet<Integer> numbers) {
         List<String> runs = new ArrayList<>();
         int from = numbers.first();
         int last = from;

@@ -13,6 +13,7 @@ import streamwright.plan.Injection;
 import streamwright.plan.PortUse;
 import streamwright.plan.StringUse;
 import streamwright.plan.change.Piece.Phase;
+import streamwright.plan.change.Wiring.BoardKey;
 import streamwright.plan.change.Wiring.PortKey;
 import streamwright.plan.change.Wiring.Seat;
 
@@ -32,36 +33,50 @@ final class StringWork {
 
     private void strings() {
         all.after.seats.forEach((string, seats) -> {
-            Seat now = seats.get(0);
-            List<Seat> were = all.before.seats.getOrDefault(string, List.of());
-            Seat was = nearest(were, now);
-            if (was == null || !alike(was, now)) {
-                plug(string, was, now, "lead", all.work.lead());
-            } else if (was.port() != now.port()) {
-                plug(string, was, now, "replug", all.work.replug());
-            } else if (was.use().nulls() != now.use().nulls()) {
-                nulls(string, was, now);
+            List<Seat> were = new ArrayList<>(all.before.seats.getOrDefault(string, List.of()));
+            for (Seat now : seats) {
+                @Nullable Seat was = nearest(were, now);
+                were.remove(was);
+                string(string, was, now);
             }
+            were.forEach(was -> unplug(string, was, "it is plugged elsewhere"));
         });
         Set<StringId> known = all.yard.strings().stream()
                 .map(string -> new StringId(string.prop(), string.number()))
                 .collect(Collectors.toSet());
         all.before.seats.forEach((string, seats) -> {
-            if (!known.contains(string)) {
-                Seat was = seats.get(0);
-                all.add(
-                        Phase.TAKE_DOWN,
-                        "lead",
-                        string(string),
-                        seat(all.before, was),
-                        null,
-                        0,
-                        "Unplug %s from %s: the yard no longer has it.".formatted(all.say(string), port(was)),
-                        Set.of(),
-                        Set.of(),
-                        List.of());
+            if (!known.contains(string) || !all.after.seats.containsKey(string)) {
+                String why = known.contains(string) ? "the plan has it nowhere" : "the yard no longer has it";
+                seats.forEach(was -> unplug(string, was, why));
             }
         });
+    }
+
+    private void string(StringId string, @Nullable Seat was, Seat now) {
+        if (was == null || !alike(was, now)) {
+            plug(string, was, now, "lead", all.work.lead());
+        } else if (was.port() != now.port()) {
+            plug(string, was, now, "replug", all.work.replug());
+        } else if (was.use().nulls() != now.use().nulls()) {
+            nulls(string, was, now);
+        }
+    }
+
+    /** A place that nothing takes instead: no minutes, but what hung behind the string is dark from then on. */
+    private void unplug(StringId string, Seat was, String why) {
+        Set<StringId> behind = new TreeSet<>(rest(all.before, was, string));
+        behind.remove(string);
+        all.add(
+                Phase.TAKE_DOWN,
+                "lead",
+                string(string),
+                seat(all.before, was),
+                null,
+                0,
+                "Unplug %s from %s: %s.".formatted(all.say(string), port(was), why),
+                behind,
+                Set.of(),
+                List.of(all.say(string)));
     }
 
     private static @Nullable Seat nearest(List<Seat> were, Seat now) {
@@ -190,17 +205,22 @@ final class StringWork {
 
     private void injections() {
         all.after.injections.forEach((injection, board) -> {
-            if (!all.before.injections.containsKey(injection)) {
+            @Nullable BoardKey was = all.before.injections.get(injection);
+            if (!board.equals(was)) {
                 StringId string = new StringId(injection.prop(), injection.string());
                 all.add(
                         Phase.POWER,
                         "injection",
                         injection(injection),
-                        null,
+                        was == null ? null : Piece.map("board", was.id()),
                         Piece.map("board", board.id()),
                         all.work.injection(),
-                        "Bring power from the supply of %s to pixel %d of %s."
-                                .formatted(board.id(), injection.pixel(), all.say(string)),
+                        "Bring power from the supply of %s to pixel %d of %s%s."
+                                .formatted(
+                                        board.id(),
+                                        injection.pixel(),
+                                        all.say(string),
+                                        was == null ? "" : ", no longer from that of " + was.id()),
                         Set.of(),
                         Set.of(string),
                         List.of(all.say(string)));
