@@ -29,6 +29,13 @@ final class NeedsOfAll {
         site = all.site;
     }
 
+    /** Boards that every plan has at least, by their ports and outputs. */
+    static long boards(Site site) {
+        NeedsOfAll needs = new NeedsOfAll(new Obstructions(site));
+        needs.count();
+        return Math.max(needs.boards, 1);
+    }
+
     void find() {
         streams();
         channels();

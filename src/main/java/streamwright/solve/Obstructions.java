@@ -16,7 +16,7 @@ public final class Obstructions {
     final Site site;
     private final List<Outcome.Obstruction> found = new ArrayList<>();
 
-    private Obstructions(Site site) {
+    Obstructions(Site site) {
         this.site = site;
     }
 

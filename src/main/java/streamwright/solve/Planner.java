@@ -93,6 +93,7 @@ public final class Planner {
                 progress.found(plan.layout(site, names));
             }
         });
+        incumbent.raise(LeastCost.of(site));
         Planner planner = new Planner(site, effort, incumbent);
         planner.run(starts);
         Snapshot best = incumbent.best();
