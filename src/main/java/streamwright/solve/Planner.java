@@ -11,6 +11,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoubleSupplier;
 import streamwright.layout.Layout;
 import streamwright.physics.Ground;
 import streamwright.yard.Yard;
@@ -125,6 +126,9 @@ public final class Planner {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException e) {
+            if (e.getCause() instanceof SolverMissing missing) {
+                throw missing;
+            }
             throw new IllegalStateException(e.getCause());
         } finally {
             workers.shutdownNow();
@@ -190,11 +194,14 @@ public final class Planner {
         int level = effort.level();
         if (level > 0) {
             long steps = 900L * site.strings.length * level;
+            search.repack(effort::stopped);
             search.anneal(step -> step / (double) steps, HOT, COLD, effort::stopped);
         } else {
             double seconds = effort.secondsLeft() * share;
             long from = System.nanoTime();
-            search.anneal(step -> (System.nanoTime() - from) / 1e9 / seconds, HOT, COLD, effort::stopped);
+            DoubleSupplier done = () -> (System.nanoTime() - from) / 1e9 / seconds;
+            search.repack(() -> effort.stopped() || done.getAsDouble() >= 1);
+            search.anneal(step -> done.getAsDouble(), HOT, COLD, effort::stopped);
         }
         return drafts.get(w);
     }
@@ -258,8 +265,9 @@ public final class Planner {
             best.into(drafts.get(w));
             long from = System.nanoTime();
             double span = Math.min(seconds, effort.secondsLeft());
-            searches.get(w)
-                    .anneal(step -> (System.nanoTime() - from) / 1e9 / span, HEATS[round % HEATS.length], COLD, stop);
+            DoubleSupplier done = () -> (System.nanoTime() - from) / 1e9 / span;
+            searches.get(w).repack(() -> stop.getAsBoolean() || done.getAsDouble() >= 0.5);
+            searches.get(w).anneal(step -> done.getAsDouble(), HEATS[round % HEATS.length], COLD, stop);
             offer(drafts.get(w));
         }
     }

@@ -23,6 +23,7 @@ final class Search {
     private final Site site;
     private final Insertion insertion;
     private final Polish polish;
+    private final Repack repack;
     private final Nearby nearby;
     private final SplittableRandom random;
     private final int[] loose;
@@ -39,6 +40,7 @@ final class Search {
         this.random = random;
         insertion = new Insertion(draft);
         polish = new Polish(draft);
+        repack = new Repack(draft, polish);
         loose = new int[site.strings.length];
     }
 
@@ -47,6 +49,13 @@ final class Search {
         looseCount = 0;
         gatherLoose();
         recreate(1);
+    }
+
+    /** Packs anew where streams are what is short. */
+    void repack(BooleanSupplier stop) {
+        if (repack.run(stop) && draft.complete()) {
+            better.accept(Snapshot.of(draft));
+        }
     }
 
     /** What found no place before is tried again. */

@@ -7,13 +7,19 @@ import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.Arrays;
+import java.util.List;
+import streamwright.solve.Patterns.Room;
 
 /**
  * Streams without which the strings of one kind do not fit: strings are never split, so this is bin packing. First the
- * bound L2 (Martello and Toth 1990); where first fit decreasing needs more and strings are few, the truth.
+ * bound L2 (Martello and Toth 1990); where first fit decreasing needs more, that of patterns (Gilmore and Gomory 1961),
+ * and where strings are few, the truth.
  */
 final class StreamsAtLeast {
     private static final int FEW = 60;
+
+    /** Programmes of patterns to solve: enough for some hundred strings, a weaker bound where they are not. */
+    private static final int PROGRAMMES = 1_000;
 
     private StreamsAtLeast() {}
 
@@ -25,6 +31,9 @@ final class StreamsAtLeast {
         int[] falling = falling(sizes);
         int least = l2(falling, limit);
         int enough = firstFit(falling, limit);
+        if (least < enough) {
+            least = Math.max(least, patterns(falling, limit, PROGRAMMES));
+        }
         while (least < enough && falling.length <= FEW && impossible(falling, limit, least)) {
             least++;
         }
@@ -34,6 +43,18 @@ final class StreamsAtLeast {
     /** The bound L2 alone: at most as much, and at once. */
     static int quickly(int[] sizes, int limit) {
         return l2(falling(sizes), limit);
+    }
+
+    /** The bound of patterns; it holds however few programmes are solved. */
+    static int patterns(int[] falling, int limit, int programmes) {
+        Room streams = new Room(limit, Integer.MAX_VALUE, falling.length, 1);
+        Patterns patterns = new Patterns(falling, List.of(streams), programmes, () -> false);
+        try {
+            patterns.solve();
+            return patterns.streamsAtLeast(limit);
+        } finally {
+            patterns.close();
+        }
     }
 
     private static int[] falling(int[] sizes) {

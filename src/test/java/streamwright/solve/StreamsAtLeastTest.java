@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.ortools.Loader;
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -25,6 +26,35 @@ class StreamsAtLeastTest {
                     .as("%s in %d", Arrays.toString(sizes), limit)
                     .isEqualTo(fewest(sizes, limit, 0, new int[sizes.length], 0));
         }
+    }
+
+    /** However early it is stopped; and it tells what L2 does not. */
+    @Test
+    void boundOfPatternsIsNeverAboveTheTruth() {
+        SplittableRandom random = new SplittableRandom(2);
+        int stronger = 0;
+        for (int run = 0; run < 300; run++) {
+            int limit = 20 + random.nextInt(80);
+            int[] sizes = random.ints(1 + random.nextInt(9), 1, limit / 2 + 2).toArray();
+            int truth = fewest(sizes, limit, 0, new int[sizes.length], 0);
+            for (int programmes : new int[] {0, 1, 2, 1000}) {
+                int said = StreamsAtLeast.patterns(sizes, limit, programmes);
+                assertThat(said)
+                        .as("%s in %d after %d programmes", Arrays.toString(sizes), limit, programmes)
+                        .isLessThanOrEqualTo(truth);
+                stronger += said > StreamsAtLeast.quickly(sizes, limit) ? 1 : 0;
+            }
+        }
+        assertThat(stronger).isPositive();
+    }
+
+    /** Too many strings to try every packing. */
+    @Test
+    void manyStringsNeedWhatTheirPatternsSay() {
+        int[] sizes = IntStream.range(0, 70).map(i -> 26).toArray();
+        // three of 26 to a stream of 100; 1,820 pixels fill 19 streams
+        assertThat(StreamsAtLeast.quickly(sizes, 100)).isEqualTo(19);
+        assertThat(StreamsAtLeast.of(sizes, 100)).isEqualTo(24);
     }
 
     private static int fewest(int[] sizes, int limit, int next, int[] load, int bins) {
