@@ -2,51 +2,171 @@ package streamwright.solve;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
-import streamwright.yard.Drives;
 import streamwright.yard.Point;
 
 /**
  * Careful practice by hand: walk to the nearest feed that is not served, hang a board there, fill its ports with the
  * nearest strings and behind each what may follow within a jumper without nulls, walk on; begin a new cable when a limit
- * is met. Common practice, no source.
+ * is met. Where strings are left unserved that way, one begins again and serves those first: a cable goes out to the
+ * farthest of them, by a board on the way where one hop is too long, and walks on from there. Common practice, no source.
  */
 final class FirstFit {
     /** Unserved feeds among which one looks for the nearest on foot. */
     private static final int LOOK = 64;
 
+    /** Beginnings before one gives up, and strings in all of them: who plans a whole fair does not begin again. */
+    private static final int ROUNDS = 10;
+
+    private static final int STRINGS = 10_000;
+
     private final Draft draft;
     private final Site site;
+    private final FirstPorts ports;
 
     FirstFit(Draft draft) {
         this.draft = draft;
+        ports = new FirstPorts(draft);
         site = draft.site;
     }
 
     /** Lays everything out; false where this practice leaves strings unserved. */
     boolean run() {
-        for (Cable cable : draft.cables) {
-            if (draft.complete()) {
-                return true;
+        boolean[] first = new boolean[site.strings.length];
+        int rounds = Math.max(1, Math.min(ROUNDS, STRINGS / first.length));
+        Snapshot best = null;
+        for (int round = 0; round < rounds && !draft.complete(); round++) {
+            draft.clearAll();
+            goOut(first);
+            for (Cable cable : draft.cables) {
+                if (cable.size == 0 && !draft.complete()) {
+                    walk(cable, site.controllers[cable.controller].at());
+                }
             }
-            walk(cable);
+            if (best == null || draft.cost() < best.cost()) {
+                best = Snapshot.of(draft);
+            }
+            for (int i = 0; i < first.length; i++) {
+                first[i] |= draft.at[i] == null;
+            }
+        }
+        if (best != null && best.cost() < draft.cost()) {
+            best.into(draft);
         }
         return draft.complete();
     }
 
-    private void walk(Cable cable) {
-        Point from = site.controllers[cable.controller].at();
+    /** Cables to strings that come first, the farthest first, as long as there are jacks. */
+    private void goOut(boolean[] first) {
+        boolean[] tried = new boolean[first.length];
+        while (true) {
+            Cable cable = null;
+            int target = -1;
+            double far = -1;
+            for (int i = 0; i < first.length; i++) {
+                Cable nearest = first[i] && draft.at[i] == null && !tried[i] ? nearestJack(i) : null;
+                if (nearest != null && site.hopFrom(nearest.controller, spotOf(i)) > far) {
+                    far = site.hopFrom(nearest.controller, spotOf(i));
+                    cable = nearest;
+                    target = i;
+                }
+            }
+            if (cable == null) {
+                return;
+            }
+            if (goOut(cable, target, true) || goOut(cable, target, false)) {
+                walk(cable, site.spots[cable.boards[cable.size - 1].spot].at());
+            }
+            tried[target] = true;
+        }
+    }
+
+    private int spotOf(int string) {
+        return site.leads[string][0].to();
+    }
+
+    /** A jack in use by nobody, of the controller nearest to a string. */
+    private @Nullable Cable nearestJack(int string) {
+        Cable nearest = null;
+        for (Cable cable : draft.cables) {
+            boolean nearer = nearest == null
+                    || site.hopFrom(cable.controller, spotOf(string))
+                            < site.hopFrom(nearest.controller, spotOf(string));
+            if (cable.size == 0 && nearer) {
+                nearest = cable;
+            }
+        }
+        return nearest;
+    }
+
+    /**
+     * Hangs a board at a far feed, before it as many on the way as the hops ask for; nothing where that fails.
+     *
+     * @param filling whether each is filled at once; else only when the far feed has found its stream
+     */
+    private boolean goOut(Cable cable, int target, boolean filling) {
+        while (draft.at[target] == null) {
+            Hung board = hang(cable, target);
+            if (board == null) {
+                board = onTheWay(cable, spotOf(target));
+            }
+            if (board == null || cable.size == cable.boards.length) {
+                takeDown(cable);
+                return false;
+            }
+            if (filling) {
+                ports.fill(board);
+            }
+        }
+        for (int i = cable.size - 1; i >= 0; i--) {
+            ports.fill(cable.boards[i]);
+        }
+        return true;
+    }
+
+    /** A board at an unserved feed within a hop, nearer to where the cable goes and with the least detour. */
+    private @Nullable Hung onTheWay(Cable cable, int to) {
+        int from = cable.size == 0 ? -1 : cable.boards[cable.size - 1].spot;
+        double left = from < 0 ? site.hopFrom(cable.controller, to) : site.hop(from, to);
+        int[] order = IntStream.range(0, site.strings.length)
+                .filter(i -> draft.at[i] == null && site.hop(spotOf(i), to) < left)
+                .filter(i -> draft.detour(cable, cable.size, spotOf(i)) <= site.hopMost)
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        i -> draft.detour(cable, cable.size, spotOf(i)) + site.hop(spotOf(i), to)))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        for (int string : order) {
+            Hung board = hang(cable, string);
+            if (board != null) {
+                return board;
+            }
+        }
+        return null;
+    }
+
+    private void takeDown(Cable cable) {
+        while (cable.size > 0) {
+            Hung board = cable.boards[cable.size - 1];
+            for (int p = 0; p < board.ports.length; p++) {
+                draft.set(board, p, null, board.stream[p]);
+            }
+            draft.takeDown(board);
+        }
+    }
+
+    private void walk(Cable cable, Point begin) {
+        Point from = begin;
         while (cable.size < cable.boards.length) {
             Hung board = hangNearest(cable, from);
             if (board == null) {
                 return;
             }
             from = site.spots[board.spot].at();
-            fill(board);
+            ports.fill(board);
         }
     }
 
@@ -58,17 +178,26 @@ final class FirstFit {
                 .mapToInt(Integer::intValue)
                 .toArray();
         for (int string : order) {
-            for (Site.Wire lead : site.leads[string]) {
-                for (int m = 0; m < site.offers.length; m++) {
-                    if (!mayHang(cable, lead.to(), m)) {
-                        continue;
-                    }
-                    Hung board = draft.hang(cable, cable.size, lead.to(), m);
-                    if (draft.lengthsHold(cable) && put(board, string)) {
-                        return board;
-                    }
-                    draft.takeDown(board);
+            Hung board = hang(cable, string);
+            if (board != null) {
+                return board;
+            }
+        }
+        return null;
+    }
+
+    /** A board that carries a string at the end of a cable, by the cheapest lead that a limit does not forbid. */
+    private @Nullable Hung hang(Cable cable, int string) {
+        for (Site.Wire lead : site.leads[string]) {
+            for (int m = 0; m < site.offers.length; m++) {
+                if (!mayHang(cable, lead.to(), m)) {
+                    continue;
                 }
+                Hung board = draft.hang(cable, cable.size, lead.to(), m);
+                if (draft.lengthsHold(cable) && ports.put(board, string)) {
+                    return board;
+                }
+                draft.takeDown(board);
             }
         }
         return null;
@@ -101,114 +230,5 @@ final class FirstFit {
                 || (site.sockets.addressed[model]
                         && site.sockets.addressed[cable.boards[0].model]
                         && (!site.idsMatter || Ids.enough(site, cable, model)));
-    }
-
-    private void fill(Hung board) {
-        extend(board);
-        if (site.drives(board.model, Drives.OUTPUTS)) {
-            fillBlock(board);
-            return;
-        }
-        for (Site.Wire near : site.reach[board.spot]) {
-            if (board.used == board.ports.length) {
-                return;
-            }
-            if (draft.at[near.to()] == null && put(board, near.to())) {
-                extend(board);
-            }
-        }
-    }
-
-    /** The nearest outputs that still find room. */
-    private void fillBlock(Hung board) {
-        for (Site.Wire near : site.reach[board.spot]) {
-            Chain block = board.ports[0];
-            if (block == null || site.sort[near.to()] != Drives.OUTPUTS || draft.at[near.to()] != null) {
-                continue;
-            }
-            Blocks.joined(site, board.model, block, near.to()).stream()
-                    .filter(more -> takes(board.cable, board.stream[0], board.model, block, more))
-                    .findFirst()
-                    .ifPresent(more -> draft.set(board, 0, more, board.stream[0]));
-        }
-    }
-
-    /** Behind each port's last string, what may follow without a null. */
-    private void extend(Hung board) {
-        for (int p = 0; p < board.ports.length; p++) {
-            boolean longer = true;
-            while (board.ports[p] != null && longer) {
-                longer = follow(board, p);
-            }
-        }
-    }
-
-    private boolean follow(Hung board, int port) {
-        Chain chain = board.ports[port];
-        int last = chain.strings()[chain.strings().length - 1];
-        for (Site.Wire jumper : site.after[last]) {
-            if (draft.at[jumper.to()] != null || jumper.nulls() > 0) {
-                continue;
-            }
-            Chain longer = draft.chains.of(board.spot, board.model, chain.with(chain.strings().length, jumper.to()));
-            if (longer != null
-                    && takes(board.cable, board.stream[port], board.model, chain, longer)
-                    && draft.powerTakes(board, longer.amps() - chain.amps())
-                    && longer.cost() - chain.cost() <= jumper.cost() + 1e-9) {
-                draft.set(board, port, longer, board.stream[port]);
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean put(Hung board, int string) {
-        for (Chain alone : alone(board, string)) {
-            if (draft.powerTakes(board, alone.amps()) && put(board, alone)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private List<Chain> alone(Hung board, int string) {
-        if (site.sort[string] == Drives.OUTPUTS) {
-            return Blocks.all(site, board.model, new int[] {string});
-        }
-        Chain alone = draft.chains.of(board.spot, board.model, new int[] {string});
-        return alone == null ? List.of() : List.of(alone);
-    }
-
-    private long weight(Hung board, int stream, Chain alone) {
-        return site.kept.on ? draft.loads.weight(board.cable, stream, board.model, alone) : board.cable.load[stream];
-    }
-
-    /** Whether a stream takes a chain even if none of its pictures were there yet: practice numbers each prop anew. */
-    private boolean takes(Cable cable, int stream, int model, @Nullable Chain now, Chain then) {
-        int more = now == null ? then.pixels() : then.pixels() - now.pixels();
-        boolean counted = site.kept.on
-                || then.pictures().length == 0
-                || cable.load[stream] + more <= site.limit[cable.controller][then.kind()];
-        return counted && draft.loads.takes(cable, stream, model, now, then);
-    }
-
-    private boolean put(Hung board, Chain alone) {
-        int bestPort = -1;
-        int bestStream = -1;
-        long least = Long.MAX_VALUE;
-        for (int p = 0; p < board.ports.length; p++) {
-            for (int s = 0; s < board.cable.load.length && board.ports[p] == null; s++) {
-                long weight = site.sockets.hears(board.model, p, s) ? weight(board, s, alone) : Long.MAX_VALUE;
-                if (weight < least && takes(board.cable, s, board.model, null, alone)) {
-                    bestPort = p;
-                    bestStream = s;
-                    least = weight;
-                }
-            }
-        }
-        if (bestPort >= 0) {
-            draft.set(board, bestPort, alone, bestStream);
-        }
-        return bestPort >= 0;
     }
 }

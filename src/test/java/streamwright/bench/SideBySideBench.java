@@ -16,9 +16,10 @@ import streamwright.solve.Planner;
 import streamwright.yard.Yard;
 
 /**
- * Open vehicle routing by hand practice, as one plain model, by an independent solver and by the planner, one after the
- * other for the same time on as many workers: {@code -Dinstances=DIR} names a folder with the folder {@code ovrp},
- * {@code -Dseconds=N} the time for each (default 60), {@code -Donly=REGEX} some of them.
+ * Yards and open vehicle routing by hand practice, as one plain model, by an independent solver and by the planner, one
+ * after the other for the same time on as many workers: {@code -Dinstances=DIR} names a folder with the folder
+ * {@code ovrp}, {@code -Dseconds=N} the time for each (default 60), {@code -Donly=REGEX} some of them. The independent
+ * solver knows vehicles and customers, but no boards, ports and leads, so that yards are beyond it.
  */
 @Tag("bench")
 class SideBySideBench {
@@ -64,10 +65,50 @@ class SideBySideBench {
                         .orElse(Double.NaN)));
     }
 
+    @Test
+    void yards() {
+        List<Yard> all = List.of(
+                SeededYards.home(1),
+                SeededYards.home(2),
+                SeededYards.home(3),
+                SeededYards.twoHouses(1),
+                SeededYards.street(1));
+        System.out.println(
+                "| yard | strings | hand | plain | planner | bound | gap | planner / hand | planner / plain |");
+        System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        for (Yard yard : all) {
+            if (!yard.name().matches(System.getProperty("only", ".*"))) {
+                continue;
+            }
+            Ground ground = GroundPaths.of(yard);
+            Outcome outcome = planned(yard, ground);
+            double own = Audited.cost(yard, ground, outcome.layoutOrNull());
+            double hand = outcome instanceof Outcome.Found found ? found.hand() : Double.NaN;
+            double bound = outcome instanceof Outcome.Found found ? found.bound() : Double.NaN;
+            double plain = Audited.cost(yard, ground, Plain.layout(yard, ground, SECONDS, WORKERS));
+            System.out.println(String.format(
+                    Locale.ROOT,
+                    "| %s | %d | %.2f | %.2f | %.2f | %.2f | %.2f %% | %.3f | %.3f |",
+                    yard.name(),
+                    yard.strings().size(),
+                    hand,
+                    plain,
+                    own,
+                    bound,
+                    100 * (1 - bound / own),
+                    own / hand,
+                    own / plain));
+        }
+    }
+
+    private static Outcome planned(Yard yard, Ground ground) {
+        return Planner.plan(yard, ground, new Budget(SECONDS, 0, 1, WORKERS, () -> false), Outcome.SILENT);
+    }
+
     private static Row row(Instances.Instance instance) {
         Yard yard = instance.yard();
         Ground ground = GroundPaths.of(yard);
-        Outcome outcome = Planner.plan(yard, ground, new Budget(SECONDS, 0, 1, WORKERS, () -> false), Outcome.SILENT);
+        Outcome outcome = planned(yard, ground);
         double own = Audited.cost(yard, ground, outcome.layoutOrNull());
         double hand = outcome instanceof Outcome.Found found ? found.hand() : Double.NaN;
         double plain = Audited.cost(yard, ground, Plain.layout(yard, ground, SECONDS, WORKERS));
