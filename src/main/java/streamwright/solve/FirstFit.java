@@ -67,7 +67,8 @@ final class FirstFit {
             int target = -1;
             double far = -1;
             for (int i = 0; i < first.length; i++) {
-                Cable nearest = first[i] && draft.at[i] == null && !tried[i] ? nearestJack(i) : null;
+                boolean wanted = first[i] && draft.at[i] == null && !tried[i] && site.leads[i].length > 0;
+                Cable nearest = wanted ? nearestJack(i) : null;
                 if (nearest != null && site.hopFrom(nearest.controller, spotOf(i)) > far) {
                     far = site.hopFrom(nearest.controller, spotOf(i));
                     cable = nearest;
@@ -132,7 +133,7 @@ final class FirstFit {
         int from = cable.size == 0 ? -1 : cable.boards[cable.size - 1].spot;
         double left = from < 0 ? site.hopFrom(cable.controller, to) : site.hop(from, to);
         int[] order = IntStream.range(0, site.strings.length)
-                .filter(i -> draft.at[i] == null && site.hop(spotOf(i), to) < left)
+                .filter(i -> draft.at[i] == null && site.leads[i].length > 0 && site.hop(spotOf(i), to) < left)
                 .filter(i -> draft.detour(cable, cable.size, spotOf(i)) <= site.hopMost)
                 .boxed()
                 .sorted(Comparator.comparingDouble(
