@@ -2,7 +2,6 @@ package streamwright.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -49,14 +48,14 @@ final class Continuations {
      *
      * @param newWorth of each item
      * @param newInjection of each item: what an injection on it costs at least
-     * @param among items that may come
+     * @param least of each item: steps that a chain has taken at least when it has come there; only such chains are known
      */
-    void price(double[] newWorth, double[] newInjection, BitSet among) {
+    void price(double[] newWorth, double[] newInjection, int[] least) {
         worth = newWorth;
         injection = newInjection;
         for (int taken = most; taken > 0; taken--) {
-            for (int item = among.nextSetBit(0); item >= 0; item = among.nextSetBit(item + 1)) {
-                for (int memory = 0; memory < known[item].length && taken >= steps[item]; memory++) {
+            for (int item = 0; item < known.length; item++) {
+                for (int memory = 0; memory < known[item].length && taken >= least[item]; memory++) {
                     fill(item, memory, taken);
                 }
             }

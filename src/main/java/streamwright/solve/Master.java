@@ -13,9 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,6 +38,11 @@ final class Master {
 
     /** The same, for all spots together. */
     private static final long LABELS_LONG = 6_000_000;
+
+    /** The same, with many items: what is not seen then is bounded by what may be no real chain. */
+    private static final long LABELS_MORE_OF_MANY = 1_000;
+
+    private static final long LABELS_LONG_OF_MANY = 30_000;
 
     private static final long LABELS_MOST = 200_000;
     private static final int COLUMNS_MOST = 40_000;
@@ -108,17 +111,17 @@ final class Master {
      *
      * @param whole whether they must be whole; no string is left out then
      * @param missing else, of each item, the price of leaving one of its strings out
-     * @param pricings else the places that are priced at the same time
+     * @param pricings else what prices, each by itself at the same time
      */
-    record Kind(boolean whole, double[] missing, int pricings) {
-        static final Kind WHOLE = new Kind(true, new double[0], 0);
+    record Kind(boolean whole, double[] missing, List<Pricing> pricings) {
+        static final Kind WHOLE = new Kind(true, new double[0], List.of());
 
-        static Kind linear(double[] missing, int pricings) {
+        static Kind linear(double[] missing, List<Pricing> pricings) {
             return new Kind(false, missing, pricings);
         }
     }
 
-    Master(Site site, Items items, Strands strands, Kind kind, BooleanSupplier stopped) {
+    Master(Site site, Items items, Strands strands, Kind kind) {
         this.site = site;
         this.items = items;
         this.strands = strands;
@@ -128,9 +131,7 @@ final class Master {
         solver = MPSolver.createSolver(whole ? "SCIP" : "GLOP");
         objective = solver.objective();
         objective.setMinimization();
-        pricings = Stream.generate(() -> new Pricing(site, items, stopped))
-                .limit(kind.pricings)
-                .toList();
+        pricings = kind.pricings;
         arc = new MPVariable[controllers + spots][spots];
         used = new MPVariable[spots];
         board = new MPVariable[spots][site.offers.length];
@@ -671,10 +672,12 @@ final class Master {
         BitSet open = everySpot();
         columnsBelow(duals, -PRICED, LABELS_QUICK, Look.SHARED, open, found);
         if (thorough && found.isEmpty() && !open.isEmpty()) {
-            columnsBelow(duals, -PRICED, LABELS_MORE, Look.ALONE, open, found);
+            long labels = Growth.isMany(items) ? LABELS_MORE_OF_MANY : LABELS_MORE;
+            columnsBelow(duals, -PRICED, labels, Look.ALONE, open, found);
         }
         if (thorough && found.isEmpty() && !open.isEmpty()) {
-            columnsBelow(duals, -PRICED, LABELS_LONG / spots, Look.RELAXED, open, found);
+            long labels = Growth.isMany(items) ? LABELS_LONG_OF_MANY : LABELS_LONG;
+            columnsBelow(duals, -PRICED, labels / spots, Look.RELAXED, open, found);
         }
         boolean complete = open.isEmpty() && found.size() <= COLUMNS_MOST;
         double[][] reducedArcs = reducedArcs(duals, true);

@@ -16,11 +16,9 @@ import streamwright.solve.Continuations.Next;
  * <p>A memory is a number, one digit for each item remembered, each digit up to the strings of its item.
  */
 final class Memories {
-    /** Memories of one item at most. */
-    private static final int MOST = 8;
-
     static final int FORBIDDEN = -1;
 
+    private final int most;
     private final int[] count;
     private final boolean[] scarce;
     private final int[][] near;
@@ -30,8 +28,10 @@ final class Memories {
     /**
      * @param count strings of each item
      * @param scarce of each item: whether a port could take more strings of it than there are; only then is it remembered
+     * @param most memories of one item
      */
-    Memories(Next[][] next, int[] count, boolean[] scarce) {
+    Memories(Next[][] next, int[] count, boolean[] scarce, int most) {
+        this.most = most;
         this.count = count;
         this.scarce = scarce;
         int n = next.length;
@@ -59,7 +59,7 @@ final class Memories {
         List<Integer> kept = new ArrayList<>();
         int memories = 1;
         for (int other : linked) {
-            if (scarce[other] && (long) memories * (count[other] + 1) <= MOST) {
+            if (scarce[other] && (long) memories * (count[other] + 1) <= most) {
                 kept.add(other);
                 memories *= count[other] + 1;
             }

@@ -1,16 +1,12 @@
 package streamwright.solve;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
-import java.util.Comparator;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.IntStream;
 import streamwright.solve.Continuations.Next;
 import streamwright.yard.Drives;
 
@@ -20,12 +16,6 @@ import streamwright.yard.Drives;
  * programme that only forgets limits ({@link Continuations}), so nothing below the bar is missed.
  */
 final class Pricing {
-    /** Steps to a whole port, about: more are nearer the truth and slower. */
-    private static final int FINENESS = 64;
-
-    /** Longest table of the dynamic programme. */
-    private static final int STEPS_MOST = 5000;
-
     /** Largest one of steps taken and steps behind an injection. */
     private static final int PLANE_MOST = 1 << 15;
 
@@ -58,9 +48,9 @@ final class Pricing {
     private final Items items;
     private final Injections injections;
     private final BooleanSupplier stopped;
+    private final Growth growth;
     private final Next[][] next;
     private final int[] pixels;
-    private final int[] most;
 
     /** What an injection costs at least, wherever it is. */
     private final double[] injectionLeast;
@@ -79,107 +69,59 @@ final class Pricing {
     private final int[] uses;
     private final Map<List<Integer>, Label> met = new HashMap<>();
 
-    /** Pixels to a step of the dynamic programme, at most those of any string; a string counts as its whole steps. */
-    private final int step;
+    /** Of each spot, and of all: {@link Growth#stepsFrom}; empty where that was not asked yet. */
+    private final int[][] from;
 
-    private final int steps;
-
-    private final int table;
-
-    private final BitSet all = new BitSet();
-
-    /** Of each spot: all items that may be on a chain from there; null where that was not asked yet. */
-    private final @Nullable BitSet[] from;
+    private int[] anywhere = new int[0];
 
     Pricing(Site site, Items items, BooleanSupplier stopped) {
         this.stopped = stopped;
         this.site = site;
         this.items = items;
         injections = new Injections(site, items);
-        next = new Next[items.size][];
-        pixels = new int[items.size];
-        int port = 0;
-        for (var offer : site.offers) {
-            port = offer.model().drives() == Drives.PIXELS
-                    ? Math.max(port, offer.model().portMost())
-                    : port;
-        }
+        growth = new Growth(site, items);
+        next = growth.next;
+        pixels = growth.pixels;
+        whole = growth.whole;
+        memories = growth.memories;
         injectionLeast = new double[items.size];
         Arrays.fill(injectionLeast, site.injectionPrice(site.yard.rules().leadLoop(), 0, 0));
-        most = new int[site.kinds.length];
-        for (int k = 0; k < most.length; k++) {
-            for (int[] limit : site.limit) {
-                most[k] = Math.max(most[k], Math.min(port, limit[k]));
-            }
-        }
-        for (int k = 0; k < items.size; k++) {
-            pixels[k] = site.pixels[items.sample[k]];
-            next[k] = jumpers(k);
-        }
-        int least = Arrays.stream(pixels).filter(p -> p > 0).min().orElse(1);
-        step = Math.max(1, Math.min(least, Arrays.stream(most).max().orElse(0) / FINENESS));
-        steps = Arrays.stream(most).max().orElse(0) / step;
-        whole = Arrays.stream(pixels).map(p -> p / step).toArray();
-        table = Math.min(steps, STEPS_MOST);
         int[] powerMost = Arrays.stream(items.sample)
                 .map(string -> site.stretchMost[site.kind[string]])
                 .toArray();
-        PowerSteps fine = new PowerSteps(whole, powerMost, step, table);
-        power = (long) table * fine.longest <= PLANE_MOST
+        PowerSteps fine = new PowerSteps(whole, powerMost, growth.step, growth.table);
+        power = (long) growth.table * fine.longest <= PLANE_MOST
                 ? fine
-                : new PowerSteps(whole, new int[items.size], step, table);
-        boolean[] scarce = new boolean[items.size];
-        for (int k = 0; k < items.size; k++) {
-            scarce[k] = items.count[k] * (long) whole[k] < table;
-        }
-        all.set(0, items.size);
-        from = new BitSet[site.spots.length];
-        memories = new Memories(next, items.count, scarce);
-        ahead = new Continuations(next, memories, whole, table, power);
+                : new PowerSteps(whole, new int[items.size], growth.step, growth.table);
+        ahead = new Continuations(next, memories, whole, growth.table, power);
+        from = new int[site.spots.length][0];
         path = new int[site.strings.length + 1];
         powered = new Powered[site.strings.length + 1];
         uses = new int[items.size];
     }
 
-    private Next[] jumpers(int item) {
-        Map<Integer, Next> cheapest = new HashMap<>();
-        for (Site.Wire wire : site.after[items.sample[item]]) {
-            cheapest.putIfAbsent(items.of[wire.to()], new Next(items.of[wire.to()], wire.cost(), wire.nulls()));
-        }
-        return cheapest.values().stream()
-                .sorted(Comparator.comparingDouble(Next::cost).thenComparingInt(Next::item))
-                .toArray(Next[]::new);
-    }
-
-    private BitSet from(int spot) {
-        BitSet known = from[spot];
-        if (known == null) {
-            known = from[spot] = reached(spot);
+    private int[] from(int spot) {
+        int[] known = from[spot];
+        if (known.length == 0) {
+            known = from[spot] = growth.stepsFrom(Arrays.stream(site.reach[spot])
+                    .mapToInt(lead -> items.of[lead.to()])
+                    .toArray());
         }
         return known;
     }
 
-    private BitSet reached(int spot) {
-        BitSet reached = new BitSet();
-        Deque<Integer> ends = new ArrayDeque<>();
-        for (Site.Wire lead : site.reach[spot]) {
-            ends.add(items.of[lead.to()]);
+    private int[] fromAnywhere() {
+        if (anywhere.length == 0) {
+            anywhere = growth.stepsFrom(IntStream.range(0, items.size)
+                    .filter(item -> site.leads[items.sample[item]].length > 0)
+                    .toArray());
         }
-        while (!ends.isEmpty()) {
-            int item = ends.remove();
-            if (!reached.get(item)) {
-                reached.set(item);
-                for (Next to : next[item]) {
-                    ends.add(to.item());
-                }
-            }
-        }
-        return reached;
+        return anywhere;
     }
 
     /** Looks ahead once for many spots, with each item worth the most that it is at any of them. */
     void lookAhead(double[] worthMost) {
-        ahead.price(worthMost, injectionLeast, all);
+        ahead.price(worthMost, injectionLeast, fromAnywhere());
     }
 
     /**
@@ -194,7 +136,7 @@ final class Pricing {
         bar = below;
         labelsLeft = labels;
         met.clear();
-        if (steps > STEPS_MOST) {
+        if (!growth.isSeen()) {
             return new Result(spot, List.of(), false);
         }
         if (alone) {
@@ -235,7 +177,9 @@ final class Pricing {
         List<Found> found = new ArrayList<>();
         for (Site.Wire lead : site.reach[spot]) {
             int head = items.of[lead.to()];
-            if (items.sample[head] != lead.to() || whole[head] > table || site.sort[lead.to()] != Drives.PIXELS) {
+            if (items.sample[head] != lead.to()
+                    || whole[head] > growth.table
+                    || site.sort[lead.to()] != Drives.PIXELS) {
                 continue;
             }
             double value = lead.cost() - worth.start - worth.heads[head] - worth.items[head];
@@ -271,11 +215,11 @@ final class Pricing {
     private void grow(int length, double value, int taken, int steps, int memory) {
         int last = path[length - 1];
         int kind = site.kind[items.sample[last]];
-        if (taken > most[kind]
-                || steps > table
+        if (taken > growth.most[kind]
+                || steps > growth.table
                 || labelsLeft-- <= 0
                 || ((labelsLeft & 255) == 0 && stopped.getAsBoolean())) {
-            labelsLeft = taken > most[kind] || steps > table ? labelsLeft : 0;
+            labelsLeft = taken > growth.most[kind] || steps > growth.table ? labelsLeft : 0;
             return;
         }
         Powered reach = powered[length];

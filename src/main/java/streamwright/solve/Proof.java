@@ -295,7 +295,7 @@ final class Proof {
         if (survivors == null) {
             return null;
         }
-        Master whole = new Master(site, items, strands, Master.Kind.WHOLE, effort::stopped);
+        Master whole = new Master(site, items, strands, Master.Kind.WHOLE);
         Rows.of(site, items).forEach(whole::addRow);
         root.bindingCuts().forEach(whole::addRow);
         whole.addRow(Rows.cables(site, one.cables, one.cables));

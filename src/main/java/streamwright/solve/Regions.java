@@ -51,6 +51,9 @@ final class Regions {
 
     private static final double FLAT = 1e-12;
 
+    /** Parts whose work is kept from one bound to the next: each takes memory. */
+    private static final int KEPT_MOST = 40;
+
     private final Site site;
     private final Items items;
     private final int most;
@@ -63,17 +66,19 @@ final class Regions {
 
     private double[] price;
 
-    /** A region at work: its last value, 0 while none is known, and what its last solution left out. */
+    private record Work(Region region, Relaxation relaxation) {}
+
+    /** Some spots, the time for them, their last value, 0 while none is known, and what its solution left out. */
     private static final class Part {
-        final Region region;
-        final Relaxation relaxation;
+        final int[] spots;
         final Turn turn;
+        int[] whole = new int[0];
         double value;
         double[] missed = new double[0];
+        private @Nullable Work work;
 
-        Part(Region region, Relaxation relaxation, Turn turn) {
-            this.region = region;
-            this.relaxation = relaxation;
+        Part(int[] spots, Turn turn) {
+            this.spots = spots;
             this.turn = turn;
         }
     }
@@ -180,12 +185,8 @@ final class Regions {
         for (Future<Void> done : workers.invokeAll(alone)) {
             done.get();
         }
-        List<Callable<Part>> work = new ArrayList<>();
         for (int[] share : shares) {
-            work.add(() -> part(share));
-        }
-        for (Future<Part> built : workers.invokeAll(work)) {
-            parts.add(built.get());
+            parts.add(new Part(share, new Turn()));
         }
     }
 
@@ -206,10 +207,18 @@ final class Regions {
         return null;
     }
 
-    private Part part(int[] spots) {
-        Region region = Region.of(site, items, spots);
-        Turn turn = new Turn();
-        return new Part(region, turn.relaxation(region, prices(region)), turn);
+    /** The work on a part; what was done before goes on where it was kept. */
+    private Work work(Part part) {
+        Work known = part.work;
+        if (known != null) {
+            known.relaxation.missing(prices(known.region));
+            return known;
+        }
+        Region region = Region.of(site, items, part.spots);
+        Work work = new Work(region, part.turn.relaxation(region, prices(region)));
+        part.whole = region.whole;
+        part.work = parts.size() <= KEPT_MOST ? work : null;
+        return work;
     }
 
     private double[] prices(Region region) {
@@ -249,32 +258,45 @@ final class Regions {
 
     /** One bound, with the prices as they are. */
     private double solve(ExecutorService workers, double gain) throws InterruptedException, ExecutionException {
-        AtomicInteger waiting = new AtomicInteger(parts.size());
-        List<Callable<Void>> work = new ArrayList<>();
-        for (Part part : parts) {
-            work.add(() -> {
-                part.turn.begin(SHARE_EACH, waiting.getAndDecrement());
-                part.relaxation.missing(prices(part.region));
-                double value = part.relaxation.tighten(gain, bound -> false);
-                part.value = Double.isFinite(value) ? value : 0;
-                part.missed = Double.isFinite(value) ? part.relaxation.missed() : part.missed;
-                return null;
-            });
-        }
-        for (Future<Void> done : workers.invokeAll(work)) {
-            done.get();
+        List<Part> open = parts;
+        // those that did not end in their time have what the others leave
+        for (int attempt = 0; attempt < 2 && !open.isEmpty() && !effort.stopped(); attempt++) {
+            AtomicInteger waiting = new AtomicInteger(open.size());
+            List<Callable<Boolean>> work = new ArrayList<>();
+            for (Part part : open) {
+                work.add(() -> solve(part, waiting.getAndDecrement(), gain));
+            }
+            List<Part> unknown = new ArrayList<>();
+            List<Future<Boolean>> done = workers.invokeAll(work);
+            for (int r = 0; r < open.size(); r++) {
+                if (!done.get(r).get()) {
+                    unknown.add(open.get(r));
+                }
+            }
+            open = unknown;
         }
         double total = cablesAtLeast() - ownedMost();
         for (int r = 0; r < parts.size(); r++) {
             Part part = parts.get(r);
             total += part.value;
-            for (int k : part.region.whole) {
+            for (int k : part.whole) {
                 if (owner[k] != r) {
                     total -= price[k] * items.count[k];
                 }
             }
         }
         return total;
+    }
+
+    /** Whether the part's value is known after it. */
+    private boolean solve(Part part, int waiting, double gain) {
+        part.turn.begin(SHARE_EACH, waiting);
+        Relaxation relaxation = work(part).relaxation;
+        double value = relaxation.tighten(gain, bound -> false);
+        boolean known = Double.isFinite(value);
+        part.value = known ? value : 0;
+        part.missed = known ? relaxation.missed() : part.missed;
+        return known;
     }
 
     /** What all cables cost at least, were they sold by the pixel of a full stream. */
@@ -305,7 +327,7 @@ final class Regions {
         for (int r = 0; r < parts.size(); r++) {
             Part part = parts.get(r);
             for (int k = 0; k < part.missed.length; k++) {
-                int whole = part.region.whole[k];
+                int whole = part.whole[k];
                 slope[whole] += part.missed[k] - (owner[whole] == r ? 0 : items.count[whole]);
             }
         }

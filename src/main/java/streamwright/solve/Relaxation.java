@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The linear relaxation of a site, tightened by pricing and cuts; numbers of cables and boards can be held. */
@@ -38,7 +39,7 @@ final class Relaxation {
     private static final int UNSURE_MOST = 8;
 
     /** How often the solver may lose its way, the last time without cuts. */
-    private static final int RENEWED_MOST = 2;
+    private static final int RENEWED_MOST = 6;
 
     private final Site site;
     private final Items items;
@@ -51,6 +52,7 @@ final class Relaxation {
     /** A point that no cut found so far cuts off; null where none is known. */
     private @Nullable Point inside;
 
+    private final List<Pricing> pricings;
     private Master root;
     private MPConstraint cables;
     private MPConstraint boards;
@@ -74,6 +76,9 @@ final class Relaxation {
         this.items = items;
         this.workings = workings;
         this.missing = missing;
+        pricings = Stream.generate(() -> new Pricing(site, items, workings.stopped))
+                .limit(workings.pricings)
+                .toList();
         separation = new Separation(site, items);
         root = bare();
         cables = root.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
@@ -83,8 +88,7 @@ final class Relaxation {
     }
 
     private Master bare() {
-        Master master = new Master(
-                site, items, workings.strands, Master.Kind.linear(missing, workings.pricings), workings.stopped);
+        Master master = new Master(site, items, workings.strands, Master.Kind.linear(missing, pricings));
         Rows.of(site, items).forEach(master::addRow);
         if (lengths) {
             master.keepLengths();

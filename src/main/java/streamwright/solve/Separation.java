@@ -104,17 +104,21 @@ final class Separation {
         int spots = site.spots.length;
         int controllers = site.controllers.length;
         MinCut graph = support(point, items.size);
+        double[] served = new double[items.size];
         for (int k = 0; k < items.size; k++) {
             for (int p = 0; p < spots; p++) {
                 if (point.served()[k][p] > THERE) {
-                    graph.arc(1 + p, 1 + spots + k, point.served()[k][p] / items.count[k]);
+                    double share = point.served()[k][p] / items.count[k];
+                    graph.arc(1 + p, 1 + spots + k, share);
+                    served[k] += share;
                 }
             }
         }
         Set<Seen> seen = new HashSet<>();
         for (int k = 0; k < items.size; k++) {
             int sink = 1 + spots + k;
-            if (graph.flow(0, sink, 1) < 1 - BROKEN) {
+            // strings that are left out, at a price, need no arc
+            if (served[k] > BROKEN && graph.flow(0, sink, served[k]) < served[k] - BROKEN) {
                 for (boolean[] side : List.of(graph.sinkSide(sink), graph.beyondSource(0))) {
                     boolean[] inside = Arrays.copyOfRange(side, 1, 1 + spots);
                     if (seen.add(new Seen(k, boxed(inside)))) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,10 +43,8 @@ class ContinuationsTest {
             int[] pixels = new int[next.length];
             Arrays.fill(pixels, stretch);
             PowerSteps power = new PowerSteps(steps, pixels, 1, MOST);
-            BitSet all = new BitSet();
-            all.set(0, next.length);
             Continuations continuations = new Continuations(next, memories, steps, MOST, power);
-            continuations.price(worth, injection, all);
+            continuations.price(worth, injection, steps);
             return continuations;
         }
 
@@ -60,7 +57,7 @@ class ContinuationsTest {
         Memories memories() {
             boolean[] scarce = new boolean[next.length];
             Arrays.fill(scarce, true);
-            return new Memories(next, count, scarce);
+            return new Memories(next, count, scarce, 8);
         }
 
         /** What the chain in hand can win at most by growing on, each item as often as there are strings of it. */
