@@ -86,13 +86,13 @@ final class CompareCommand implements Callable<Integer> {
             Destination.check("--report", report, source.path());
         }
         Yard yard = source.read(console);
-        List<Comparing.Wish> wishes = wishes(yard);
+        List<Wish> wishes = wishes(yard);
         double time = seconds == null ? USUAL_SECONDS * wishes.size() : seconds;
         Comparing comparing = new Comparing(yard, wishes, console, time, threads.seed(), threads.workers());
         return comparing.run(json, csv, report);
     }
 
-    private List<Comparing.Wish> wishes(Yard yard) {
+    private List<Wish> wishes(Yard yard) {
         List<Integer> counts = new ArrayList<>();
         Lists.counts("--boards", boards).forEach(counts::add);
         List<Double> rates = frameRates == null
@@ -100,14 +100,14 @@ final class CompareCommand implements Callable<Integer> {
                 : Lists.numbers("--frame-rates", frameRates, Math.nextUp(0.0), 1000);
         List<Double> shares = spares == null ? List.of(yard.spare()) : Lists.numbers("--spares", spares, 0, 1);
         Map<String, List<BoardOffer>> offers = offers(yard);
-        List<Comparing.Wish> wishes = new ArrayList<>();
+        List<Wish> wishes = new ArrayList<>();
         offers.forEach((name, offered) -> {
             for (double rate : rates) {
                 for (double share : shares) {
                     if (counts.isEmpty()) {
-                        wishes.add(new Comparing.Wish(null, rate, share, name, offered));
+                        wishes.add(new Wish(null, rate, share, name, offered));
                     }
-                    counts.forEach(count -> wishes.add(new Comparing.Wish(count, rate, share, name, offered)));
+                    counts.forEach(count -> wishes.add(new Wish(count, rate, share, name, offered)));
                 }
             }
         });

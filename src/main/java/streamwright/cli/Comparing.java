@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.IntSupplier;
 import org.jspecify.annotations.Nullable;
 import streamwright.check.Audit;
 import streamwright.check.Findings;
@@ -26,7 +27,6 @@ import streamwright.solve.Budget;
 import streamwright.solve.Outcome;
 import streamwright.solve.Planner;
 import streamwright.yard.BoardCount;
-import streamwright.yard.BoardOffer;
 import streamwright.yard.Yard;
 
 /** Plans the rows of a comparison, each from the plans of its neighbours, and lets each take over what suits it better. */
@@ -38,31 +38,6 @@ final class Comparing {
 
     /** Seconds; a row is not begun again for less. */
     private static final double WORTHWHILE = 2;
-
-    /** What one row asks for; {@code boards} is exact, null where any number will do. */
-    record Wish(@Nullable Integer boards, double frameRate, double spare, String models, List<BoardOffer> offers) {
-        Wish {
-            offers = List.copyOf(offers);
-        }
-
-        /** How unlike two rows are. */
-        double away(Wish other) {
-            int one = boards == null ? 0 : boards;
-            int two = other.boards == null ? 0 : other.boards;
-            return Math.abs(one - two)
-                    + 3 * Math.abs(frameRate / other.frameRate - 1)
-                    + 3 * Math.abs(spare - other.spare)
-                    + (models.equals(other.models) ? 0 : 5);
-        }
-
-        /** Whether every plan of the other row is one of this. */
-        boolean allows(Wish other) {
-            return (boards == null || boards.equals(other.boards))
-                    && frameRate <= other.frameRate
-                    && spare <= other.spare
-                    && offers.containsAll(other.offers);
-        }
-    }
 
     private static final class Row {
         private final Wish wish;
@@ -94,7 +69,9 @@ final class Comparing {
     private final double seconds;
     private final long seed;
     private final int threads;
-    private final Interrupt interrupt = new Interrupt(() -> Exit.STOPPED);
+    private final Interrupt interrupt = new Interrupt(this::endWithRows);
+    private IntSupplier telling = () -> Exit.STOPPED;
+    private @Nullable Integer status;
 
     Comparing(Yard yard, List<Wish> wishes, Console console, double seconds, long seed, int threads) {
         this.yard = yard;
@@ -104,15 +81,35 @@ final class Comparing {
         this.threads = threads;
         ground = GroundPaths.of(yard);
         for (Wish wish : wishes) {
-            BoardCount count = wish.boards == null ? yard.boardCount() : new BoardCount(wish.boards, wish.boards);
-            rows.add(new Row(wish, Variant.of(yard, wish.frameRate, wish.spare, wish.offers, count)));
+            BoardCount count = wish.boards() == null ? yard.boardCount() : new BoardCount(wish.boards(), wish.boards());
+            rows.add(new Row(wish, Variant.of(yard, wish.frameRate(), wish.spare(), wish.offers(), count)));
         }
     }
 
     /** Returns the exit status; rows that cannot be are no failure. */
     int run(boolean json, boolean csv, @Nullable Path report) {
+        telling = () -> tell(json, csv, report);
         return interrupt.watched(console, () -> {
             planAll();
+            return telling.getAsInt();
+        });
+    }
+
+    /** The planner does not come back in time after an interrupt: the rows as they are. */
+    private int endWithRows() {
+        try {
+            return telling.getAsInt();
+        } catch (Wrong wrong) {
+            console.err().println(wrong.getMessage());
+            return Exit.WRONG;
+        } catch (RuntimeException | Error fault) {
+            return Complaints.ofFault(fault, console.err());
+        }
+    }
+
+    /** Once: the planner may still come back while the rows are being written. */
+    private synchronized int tell(boolean json, boolean csv, @Nullable Path report) {
+        if (status == null) {
             adopt();
             List<WhatIf> told =
                     WhatIfWords.told(WhatIf.marked(rows.stream().map(this::told).toList()));
@@ -120,8 +117,10 @@ final class Comparing {
                 write(WhatIfPage.of(yard.name(), yard.units().symbol(), told).html(), report);
             }
             console.out().print(json ? Json.text(told) + "\n" : csv ? WhatIfTable.csv(told) : text(told));
-            return interrupt.asked() ? Exit.INTERRUPTED : Exit.DONE;
-        });
+            console.out().flush();
+            status = interrupt.asked() ? Exit.INTERRUPTED : Exit.DONE;
+        }
+        return status;
     }
 
     /**
@@ -131,7 +130,7 @@ final class Comparing {
     private void planAll() {
         long begin = System.nanoTime();
         List<Row> order = rows.stream()
-                .sorted(Comparator.comparingInt(row -> -Objects.requireNonNullElse(row.wish.boards, 0)))
+                .sorted(Comparator.comparingInt(row -> -Objects.requireNonNullElse(row.wish.boards(), 0)))
                 .toList();
         for (int i = 0; i < order.size() && !interrupt.asked(); i++) {
             plan(order.get(i), Math.max(0.2, left(begin) / (order.size() - i)));
@@ -169,6 +168,10 @@ final class Comparing {
                 });
         Budget budget = new Budget(time, 0, seed, threads, interrupt::asked);
         Outcome outcome = Planner.plan(row.yard, ground, budget, Outcome.SILENT, starts);
+        enter(row, outcome);
+    }
+
+    private synchronized void enter(Row row, Outcome outcome) {
         if (outcome instanceof Outcome.Found found) {
             row.bound = Math.max(row.bound, found.bound());
             take(row, found.layout());
@@ -219,10 +222,10 @@ final class Comparing {
         if (plan == null) {
             Outcome.Obstruction first = row.because.isEmpty() ? null : row.because.get(0);
             return WhatIf.unplanned(
-                    wish.boards,
-                    wish.frameRate,
-                    wish.spare,
-                    wish.models,
+                    wish.boards(),
+                    wish.frameRate(),
+                    wish.spare(),
+                    wish.models(),
                     first == null ? null : new WhatIf.Breaks(first.rule().label(), first.figure(), first.limit()),
                     first == null
                             ? "no plan was found in the time given, and none is proved impossible"
@@ -231,9 +234,9 @@ final class Comparing {
         Plan proved = plan.proved(row.bound, 0, seed);
         return new WhatIf(
                 proved.totals().boards(),
-                wish.frameRate,
-                wish.spare,
-                wish.models,
+                wish.frameRate(),
+                wish.spare(),
+                wish.models(),
                 proved.status().name().toLowerCase(Locale.ROOT),
                 proved.cost(),
                 proved.bound(),

@@ -77,7 +77,7 @@ record Destination(@Nullable Path file, @Nullable Path page) {
     void write(Plan plan, String summary, Console console) {
         if (file == null) {
             console.out().print(PlanFile.text(plan));
-            if (console.out().checkError()) {
+            if (console.out().checkError() && !Results.unwanted(console.out())) {
                 throw new Wrong("The plan could not be written to stdout.\n" + rescued(plan));
             }
             console.remark(summary);

@@ -12,5 +12,8 @@ final class Exit {
     /** Interrupted; the best plan so far has been written. */
     static final int INTERRUPTED = 130;
 
+    /** Nobody reads stdout any more: what a shell says of a program that the broken pipe ended (128 and SIGPIPE, 13). */
+    static final int UNWANTED = 141;
+
     private Exit() {}
 }

@@ -9,8 +9,8 @@ import java.util.function.IntSupplier;
  * status. The work goes on in its own thread while the hook waits; the virtual machine ends when the hook does.
  */
 final class Interrupt {
-    /** Work that has not ended by then is left alone, and ended for it. */
-    private static final long SECONDS_TO_STOP = 10;
+    /** Work that has not ended by then is left alone, and ended for it: a solver may be deaf for long. */
+    private static final long MILLIS_TO_STOP = 1_500;
 
     private final CountDownLatch ended = new CountDownLatch(1);
     private final Thread hook = new Thread(this::stop, "interrupt");
@@ -18,7 +18,10 @@ final class Interrupt {
     private volatile boolean asked;
     private volatile int status = Exit.STOPPED;
 
-    /** @param instead ends the work from another thread where it does not stop by itself; gives the exit status */
+    /**
+     * @param instead ends the work from another thread where it does not stop by itself, or waits where it is being
+     *     ended; gives the exit status
+     */
     Interrupt(IntSupplier instead) {
         this.instead = instead;
         Runtime.getRuntime().addShutdownHook(hook);
@@ -61,7 +64,7 @@ final class Interrupt {
     private void stop() {
         asked = true;
         try {
-            if (!ended.await(SECONDS_TO_STOP, TimeUnit.SECONDS)) {
+            if (!ended.await(MILLIS_TO_STOP, TimeUnit.MILLISECONDS)) {
                 status = instead.getAsInt();
             }
         } catch (InterruptedException e) {

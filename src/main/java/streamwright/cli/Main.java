@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
             "2:the command line or a file is wrong",
             "3:stopped before any plan was found",
             "130:interrupted; the best plan so far has been written",
+            "141:stdout was closed before all of it was written, as 'head' does",
         })
 public final class Main implements Runnable {
     private static final List<Class<?>> COMMANDS = List.of(
@@ -56,7 +57,7 @@ public final class Main implements Runnable {
     public static void main(String[] args) {
         // figures and messages are the same in every country
         Locale.setDefault(Locale.ROOT);
-        System.exit(run(new PrintWriter(System.out, false, UTF_8), new PrintWriter(System.err, true, UTF_8), args));
+        System.exit(run(Results.toStdout(), new PrintWriter(System.err, true, UTF_8), args));
     }
 
     /** Runs one command line; results go to {@code out}, the rest to {@code err}. Returns the exit status. */
@@ -69,6 +70,9 @@ public final class Main implements Runnable {
             status = Complaints.ofFault(fault, err);
         }
         if (out.checkError()) {
+            if (Results.unwanted(out)) {
+                return status == Exit.DONE ? Exit.UNWANTED : status;
+            }
             err.println("The output could not be written.");
             return status == Exit.DONE ? Exit.WRONG : status;
         }

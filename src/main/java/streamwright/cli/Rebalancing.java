@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import streamwright.check.Audit;
 import streamwright.check.Finding;
 import streamwright.check.Findings;
+import streamwright.file.ModelLibrary;
 import streamwright.physics.Ground;
 import streamwright.physics.GroundPaths;
 import streamwright.plan.Board;
@@ -19,7 +20,6 @@ import streamwright.reason.Reasons;
 import streamwright.reason.impasse.Explaining;
 import streamwright.reason.impasse.Impasse;
 import streamwright.report.Cautions;
-import streamwright.report.Figures;
 import streamwright.solve.Budget;
 import streamwright.solve.Keep;
 import streamwright.solve.Repair;
@@ -65,7 +65,9 @@ final class Rebalancing {
     private final long seed;
     private final int threads;
     private final long begin = System.nanoTime();
-    private volatile boolean mended;
+    private volatile Repaired.@Nullable Mended best;
+    private @Nullable Findings before;
+    private @Nullable Integer status;
 
     /** @param dead boards of the old plan that no longer work */
     Rebalancing(
@@ -88,7 +90,7 @@ final class Rebalancing {
         this.seed = seed;
         this.threads = threads;
         ground = GroundPaths.of(yard);
-        interrupt = new Interrupt(() -> Exit.STOPPED);
+        interrupt = new Interrupt(this::endWithBest);
     }
 
     int run() {
@@ -97,12 +99,13 @@ final class Rebalancing {
 
     private int repair() {
         Findings before = Audit.of(yard, old);
+        this.before = before;
         if (before.clean() && dead.isEmpty()) {
             destination.write(old.repairs(List.of(), 0, 0), "No rule is broken: there is nothing to change.", console);
             return Exit.DONE;
         }
         Repaired repaired =
-                Repair.of(yard, ground, old, dead, keep, this::watched, budget(seconds - elapsed(), this::ended));
+                Repair.of(yard, ground, old, dead, keep, new Watching(), budget(seconds - elapsed(), this::ended));
         if (repaired instanceof Repaired.Mended mended) {
             return write(before, mended);
         }
@@ -114,7 +117,12 @@ final class Rebalancing {
             console.err().println("No repair exists.");
             double time = Math.min(EXPLAINING_MOST, EXPLAINING_SHARE * seconds + EXPLAINING_BEYOND);
             Impasse impasse = Explaining.ofImpossible(
-                    yard, impossible.because(), time, interrupt::asked, Explaining.Listener.NONE);
+                    yard,
+                    impossible.because(),
+                    ModelLibrary.builtIn().boards().values(),
+                    time,
+                    interrupt::asked,
+                    Explaining.Listener.NONE);
             console.err().println(ImpasseText.of(impasse));
             return Exit.BROKEN;
         }
@@ -124,13 +132,38 @@ final class Rebalancing {
     }
 
     private boolean ended() {
-        return interrupt.asked() || (!keep.isEmpty() && !mended && elapsed() > KEEPING_SHARE * seconds);
+        return interrupt.asked() || (!keep.isEmpty() && best == null && elapsed() > KEEPING_SHARE * seconds);
     }
 
-    private Repaired.Verdict watched(Plan plan) {
-        Repaired.Verdict verdict = judge(yard, plan);
-        mended |= verdict.broken().isEmpty();
-        return verdict;
+    /** Keeps the best repair so far for an end that comes before the search's own. */
+    private final class Watching implements Repaired.Judge {
+        @Override
+        public Repaired.Verdict judge(Plan plan) {
+            return Rebalancing.judge(yard, plan);
+        }
+
+        @Override
+        public void mended(Plan plan, double work) {
+            best = new Repaired.Mended(plan, work, 0, true);
+        }
+    }
+
+    /** The search does not come back in time after an interrupt: what it told so far is all there is. */
+    private int endWithBest() {
+        Repaired.Mended mended = best;
+        Findings found = before;
+        try {
+            if (mended != null && found != null) {
+                return write(found, mended);
+            }
+            console.err().println("Interrupted before any repair was found; nothing is written.");
+            return Exit.STOPPED;
+        } catch (Wrong wrong) {
+            console.err().println(wrong.getMessage());
+            return Exit.WRONG;
+        } catch (RuntimeException | Error fault) {
+            return Complaints.ofFault(fault, console.err());
+        }
     }
 
     private Repaired repair(Yard of, Set<Keep> kept, double time) {
@@ -147,6 +180,7 @@ final class Rebalancing {
     }
 
     private int write(Findings before, Repaired.Mended mended) {
+        best = new Repaired.Mended(mended.plan(), mended.work(), mended.workBound(), true);
         Plan plan = mended.plan();
         List<Change> changes = Difference.between(yard, old, plan, dead, WorkTable.broken(before));
         plan = plan.repairs(changes, mended.work(), mended.workBound());
@@ -161,18 +195,27 @@ final class Rebalancing {
                 || changes.stream().anyMatch(change -> change.kind().equals("injection"))) {
             parts.add(Cautions.POWER + "\n");
         }
-        parts.add(head(before, mended, changes));
+        parts.add(new RepairHead(yard.name(), dead.size()).of(before, mended, changes));
         parts.add("\n" + (changes.isEmpty() ? "There is nothing for a crew to do." : WorkTable.of(changes)));
-        List<String> remedies = new Remedies(yard, old, mended.work(), this::trial).list();
+        List<String> remedies =
+                interrupt.asked() ? List.of() : new Remedies(yard, old, mended.work(), this::trial).list();
         if (!remedies.isEmpty()) {
             parts.add("\nLess work, outside the plan:\n" + String.join("\n", remedies));
         }
-        destination.write(plan, String.join("\n", parts), console);
-        if (mended.interrupted()) {
-            console.err().println("Interrupted: the best repair so far has been written whole.");
-            return Exit.INTERRUPTED;
+        return deliver(plan, String.join("\n", parts), mended.interrupted());
+    }
+
+    /** Once: the search may still come back while its best is being written. */
+    private synchronized int deliver(Plan plan, String text, boolean early) {
+        if (status == null) {
+            destination.write(plan, text, console);
+            console.out().flush();
+            if (early) {
+                console.err().println("Interrupted: the best repair so far has been written whole.");
+            }
+            status = early ? Exit.INTERRUPTED : Exit.DONE;
         }
-        return Exit.DONE;
+        return status;
     }
 
     /** The least work found for another yard in a short time. */
@@ -194,45 +237,6 @@ final class Rebalancing {
                         mended.plan().cost(),
                         mended.plan().boards().stream().map(Board::model).collect(Collectors.toSet()))
                 : Remedies.Trial.NONE;
-    }
-
-    private String head(Findings before, Repaired.Mended mended, List<Change> changes) {
-        int broken = WorkTable.count(before);
-        boolean least = mended.workBound() > mended.work() - 1e-6;
-        String bound = least
-                ? "proved the least"
-                : mended.workBound() > 0
-                        ? "no repair takes less than " + Figures.plain(mended.workBound()) + " minutes"
-                        : "and how little would do is not proved";
-        long moved = changes.stream()
-                .filter(change -> change.minutes() > 0)
-                .filter(change -> change.kind().equals("lead") || change.kind().equals("replug"))
-                .filter(change -> change.from() != null)
-                .count();
-        long fresh = changes.stream()
-                .filter(change -> change.kind().equals("lead") && change.from() == null)
-                .count();
-        Plan plan = mended.plan();
-        return "%s: %s, %s%n".formatted(yard.name(), WorkTable.sum(changes), bound)
-                + "  mends    %s%n".formatted(mends(broken))
-                + "  moves    %s of %s, and plugs %s in%n"
-                        .formatted(
-                                Figures.plain(moved),
-                                Figures.count(plan.totals().strings() - fresh, "string"),
-                                Figures.count(fresh, "new one"))
-                + "  cost     %s, with what is installed %s"
-                        .formatted(
-                                Figures.money(plan.cost()),
-                                Figures.money(before.restated().cost()));
-    }
-
-    private String mends(int broken) {
-        return Stream.of(
-                        broken == 0 ? "" : Figures.count(broken, "broken rule"),
-                        dead.isEmpty() ? "" : Figures.count(dead.size(), "dead board"))
-                .filter(each -> !each.isEmpty())
-                .reduce((one, other) -> one + " and " + other)
-                .orElse("what the plan says wrongly of itself");
     }
 
     private void tell(Findings before) {

@@ -1,5 +1,6 @@
 package streamwright.solve;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -12,7 +13,6 @@ import streamwright.yard.Spot;
 
 /** What all things of a yard need together: streams, boards and their ports, channels. */
 final class NeedsOfAll {
-    private static final double ROUNDING = 1e-9;
     private static final long UNLIMITED = Integer.MAX_VALUE;
 
     private final Obstructions all;
@@ -23,6 +23,11 @@ final class NeedsOfAll {
 
     private long strings;
     private long boards;
+
+    /** Boards that all cables take, and all spots. */
+    private long onCables;
+
+    private long atSpots;
 
     NeedsOfAll(Obstructions all) {
         this.all = all;
@@ -44,50 +49,41 @@ final class NeedsOfAll {
         cables();
         spots();
         stock();
+        atLeast();
     }
 
-    /** All pixels against all streams, each kind by its own limit; strings are never split. */
+    /** Whether more boards are asked for than there may be. */
+    private void atLeast() {
+        int things = site.strings.length;
+        long offered = site.yard.boards().stream().mapToLong(BoardOffer::most).sum();
+        atLeast(things, "there are only %d things to hang on them");
+        atLeast(onCables, "the cables take at most %d");
+        atLeast(atSpots, "the spots take at most %d");
+        atLeast(offered, "of all models together at most %d may be used");
+    }
+
+    private void atLeast(long most, String why) {
+        int least = site.yard.boardCount().least();
+        if (most < least) {
+            String text = "at least %d boards are asked for, but " + why;
+            all.add(Rule.BOARD_COUNT, "yard", (double) most, least, text, least, most);
+        }
+    }
+
     private void streams() {
         int streams = IntStream.range(0, site.controllers.length)
                 .map(c -> site.streams[c] * site.controllers[c].model().jacks())
                 .sum();
-        double share = 0;
-        long whole = 0;
-        for (int k = 0; k < site.kinds.length; k++) {
-            int most = 1;
-            for (int[] limit : site.limit) {
-                most = Math.max(most, limit[k]);
-            }
-            int kind = k;
-            int[] sizes = IntStream.range(0, site.strings.length)
-                    .filter(i -> site.kind[i] == kind && site.sort[i] == Drives.PIXELS)
-                    .map(i -> site.pixelsAtLeast[i])
-                    .toArray();
-            int limit = most;
-            if (IntStream.of(sizes).allMatch(size -> size <= limit)) {
-                whole += StreamsAtLeast.quickly(sizes, limit);
-            }
-            share += IntStream.range(0, site.strings.length)
-                            .filter(i -> site.kind[i] == kind)
-                            .mapToLong(i -> site.pixelsAtLeast[i])
-                            .sum()
-                    / (double) limit;
-        }
-        long need = Math.max(whole, (long) Math.ceil(share - ROUNDING));
+        long need = StreamNeed.of(site);
         if (need > streams) {
-            all.add(
-                    Rule.STREAM_LIMIT,
-                    "yard",
-                    (double) need,
-                    streams,
-                    "all pixels fill %d streams, but all jacks together have %d",
-                    need,
-                    streams);
+            String text = "all pixels fill %d streams, but all jacks together have %d";
+            all.add(Rule.STREAM_LIMIT, "yard", (double) need, streams, text, need, streams);
         }
     }
 
     private void channels() {
         if (site.kept.on) {
+            new KeptStreams(all).find();
             return;
         }
         long need = 0;
@@ -167,6 +163,10 @@ final class NeedsOfAll {
                 .toList();
     }
 
+    private static String counted(long boards) {
+        return boards + (boards == 1 ? " board" : " boards");
+    }
+
     private void few(Rule rule, long most, String why) {
         if (portsOf(most) < ports) {
             all.add(
@@ -174,8 +174,8 @@ final class NeedsOfAll {
                     "yard",
                     (double) ports,
                     (double) portsOf(most),
-                    "with %d boards%s: %d strings need %d ports, but these have %d",
-                    most,
+                    "with %s%s: %d strings need %d ports, but these have %d",
+                    counted(most),
                     why,
                     strings,
                     ports,
@@ -186,8 +186,8 @@ final class NeedsOfAll {
                     "yard",
                     (double) boards,
                     (double) most,
-                    "with %d boards%s: what is to hang needs %d",
-                    most,
+                    "with %s%s: what is to hang needs %d",
+                    counted(most),
                     why,
                     boards);
         }
@@ -197,17 +197,6 @@ final class NeedsOfAll {
         long most = site.yard.boardCount().most();
         if (tooFew(most)) {
             few(Rule.BOARD_COUNT, most, "");
-        }
-        int least = site.yard.boardCount().least();
-        if (least > site.strings.length) {
-            all.add(
-                    Rule.BOARD_COUNT,
-                    "yard",
-                    site.strings.length,
-                    least,
-                    "at least %d boards are asked for, but there are only %d things to hang on them",
-                    least,
-                    site.strings.length);
         }
     }
 
@@ -233,17 +222,7 @@ final class NeedsOfAll {
         if (tooFew(places)) {
             few(rule, places, " on all cables");
         }
-        int least = site.yard.boardCount().least();
-        if (places < least) {
-            all.add(
-                    Rule.BOARD_COUNT,
-                    "yard",
-                    (double) places,
-                    least,
-                    "at most %d boards fit the cables, but at least %d are asked for",
-                    places,
-                    least);
-        }
+        onCables = places;
     }
 
     private void spots() {
@@ -253,6 +232,13 @@ final class NeedsOfAll {
         }
         if (site.spots.length > 0 && tooFew(most)) {
             few(Rule.SPOT_MOST, most, " at all spots");
+        }
+        atSpots = most;
+        double give = Arrays.stream(site.spots).mapToDouble(Spot::ampsMost).sum();
+        double draw = Arrays.stream(site.draw).sum();
+        if (site.spots.length > 0 && draw > give + site.strings.length * Site.AMPS_ROUNDING) {
+            String text = "all strings together draw %.2f A, but all spots together give %.2f A";
+            all.add(Rule.SPOT_AMPS, "yard", draw, give, text, draw, give);
         }
     }
 
@@ -270,8 +256,8 @@ final class NeedsOfAll {
             hung += some;
         }
         if (has < ports && !tooFew(site.yard.boardCount().most())) {
-            String text = "with %d boards: %d strings need %d ports, but these have %d";
-            all.add(Rule.BOARD_MOST, "yard", (double) ports, (double) has, text, hung, strings, ports, has);
+            String text = "with %s: %d strings need %d ports, but these have %d";
+            all.add(Rule.BOARD_MOST, "yard", (double) ports, (double) has, text, counted(hung), strings, ports, has);
         }
         long panels = IntStream.range(0, site.strings.length)
                 .filter(i -> site.sort[i] == Drives.PANEL)

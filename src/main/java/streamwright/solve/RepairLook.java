@@ -77,6 +77,7 @@ final class RepairLook {
         if (better) {
             best = plan;
             bestWork = work;
+            judge.mended(plan, work);
         }
         double injections = site.yard.work().injection() * newInjections(plan);
         return new Seen(work, numbered.exact() ? work - injections : -1);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -148,24 +149,37 @@ class FaultsTest {
         assertThat(ran.err()).contains("/proc/sheets could not be written into", "name another after -d");
     }
 
+    /** Runs the program from a shell; {@code "$@"} stands for it in the script. */
+    private int shell(String script, String... args) throws Exception {
+        List<String> command = new ArrayList<>(List.of("sh", "-c", script, ""));
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+        command.addAll(List.of(args));
+        return new ProcessBuilder(command)
+                .redirectError(folder.resolve("err").toFile())
+                .start()
+                .waitFor();
+    }
+
     @Test
     void aFullStdoutIsNoSuccess() throws Exception {
-        List<String> command = List.of(
-                "sh",
-                "-c",
-                "exec \"$@\" > /dev/full",
-                "",
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName(),
-                "check",
-                HOME,
-                "demo/home/plan.json");
-        Process process = new ProcessBuilder(command)
-                .redirectError(folder.resolve("err").toFile())
-                .start();
-        assertThat(process.waitFor()).isEqualTo(2);
+        assertThat(shell("exec \"$@\" > /dev/full", "check", HOME, "demo/home/plan.json"))
+                .isEqualTo(2);
         assertThat(folder.resolve("err")).content().contains("The output could not be written.");
+    }
+
+    /** A pipe that nobody reads: the reader has gone before the first word comes. */
+    @Test
+    void aReaderThatHasSeenEnoughIsNoFault() throws Exception {
+        String script = "{ \"$@\"; echo $? > " + folder.resolve("status") + "; } | true";
+        shell(script, "schema", "yard");
+        assertThat(folder.resolve("status")).hasContent("141\n");
+        assertThat(folder.resolve("err")).isEmptyFile();
+        Path hand = Files.writeString(
+                folder.resolve("wrong.json"),
+                Files.readString(Path.of("demo/home/plan.json"))
+                        .replaceFirst("\"startPixel\": 1,", "\"startPixel\": 2,"));
+        shell(script, "check", HOME, hand.toString());
+        assertThat(folder.resolve("status")).hasContent("1\n");
     }
 }

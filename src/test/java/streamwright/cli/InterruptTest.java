@@ -60,6 +60,17 @@ class InterruptTest {
         assertThat(page).content().contains("<html").endsWith("</html>\n");
     }
 
+    @Test
+    void ctrlCLeavesTheBestRepairWhole() throws Exception {
+        Path plan = folder.resolve("plan.json");
+        String yard = "demo/home/next-season.yaml";
+        Ran ran = after(
+                5, "INT", "rebalance", yard, "--from", "demo/home/plan.json", "-o", plan.toString(), "--time", "300");
+        assertThat(ran.status()).isEqualTo(130);
+        assertThat(ran.err()).contains("Interrupted: the best repair so far has been written whole");
+        assertThat(Ran.of("check", yard, plan.toString()).status()).isZero();
+    }
+
     /** Nothing can be done after these; what the file held before is still there, and nothing beside it. */
     @Test
     void aCrashOfTheSolverLeavesTheOldFile() throws Exception {

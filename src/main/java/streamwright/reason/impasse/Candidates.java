@@ -1,13 +1,17 @@
 package streamwright.reason.impasse;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import streamwright.yard.BoardModel;
+import streamwright.yard.BoardOffer;
 import streamwright.yard.Controller;
-import streamwright.yard.PixelString;
+import streamwright.yard.Drives;
 import streamwright.yard.Point;
 import streamwright.yard.Prop;
 import streamwright.yard.Spot;
@@ -17,6 +21,8 @@ import streamwright.yard.Yard;
 final class Candidates {
     /** Props that are left out, moved or given a spot, each by itself. */
     private static final int PROPS_MOST = 4;
+
+    private static final int MODELS_MOST = 6;
 
     private static final double MOVE_STEP = 0.5;
 
@@ -30,26 +36,53 @@ final class Candidates {
                 .toList();
     }
 
-    /** Of the props of a clash, those with fewest pixels first: a spot beside, another place, some strings less. */
-    static List<Candidate> ofProps(Yard yard, List<String> props, boolean place) {
-        List<Prop> few = yard.props().stream()
-                .filter(prop -> props.contains(prop.id()))
-                .sorted(Comparator.comparingLong(Candidates::pixels))
+    /** Of the props of a clash, those with fewest pixels. */
+    static List<Prop> fewest(Yard yard, List<Claim> things) {
+        Set<String> ids =
+                things.stream().map(thing -> Things.propOf(yard, thing)).collect(Collectors.toSet());
+        return yard.props().stream()
+                .filter(prop -> ids.contains(prop.id()))
+                .sorted(Comparator.comparingLong(Things::pixels))
                 .limit(PROPS_MOST)
                 .toList();
-        List<Candidate> all = new ArrayList<>();
-        for (Prop prop : few) {
-            if (place) {
-                Stream.ofNullable(spot(yard, prop)).forEach(all::add);
-                Stream.ofNullable(move(yard, prop)).forEach(all::add);
-            }
-            all.add(less(yard, prop));
-        }
-        return all;
     }
 
-    private static long pixels(Prop prop) {
-        return prop.strings().stream().mapToLong(PixelString::pixels).sum();
+    /** For each prop a spot beside it, or another place. */
+    static List<Candidate> ofPlaces(Yard yard, List<Prop> props) {
+        return props.stream()
+                .flatMap(prop -> Stream.of(spot(yard, prop), move(yard, prop)))
+                .flatMap(Stream::ofNullable)
+                .toList();
+    }
+
+    /** Of each prop fewer strings, or none. */
+    static List<Candidate> ofLess(Yard yard, List<Prop> props) {
+        return props.stream().map(prop -> less(yard, prop)).toList();
+    }
+
+    /** Boards beside those on offer, of the sorts that these props need; of many the least dear. */
+    static List<Candidate> ofModels(Yard yard, List<Prop> props, Collection<BoardModel> models) {
+        Set<String> offered =
+                yard.boards().stream().map(offer -> offer.model().name()).collect(Collectors.toSet());
+        Set<Drives> needed = props.stream().map(Candidates::needs).collect(Collectors.toSet());
+        return models.stream()
+                .filter(model -> !offered.contains(model.name()) && needed.contains(model.drives()))
+                .sorted(Comparator.comparingDouble(BoardModel::price))
+                .limit(MODELS_MOST)
+                .map(Candidates::model)
+                .toList();
+    }
+
+    private static Drives needs(Prop prop) {
+        return prop.panel() != null ? Drives.PANEL : prop.outputs() > 0 ? Drives.OUTPUTS : Drives.PIXELS;
+    }
+
+    private static Candidate model(BoardModel model) {
+        BoardOffer offer = new BoardOffer(model, Integer.MAX_VALUE, 0, model.price());
+        return Candidate.change(
+                "boards: " + model.name() + " as well",
+                draft -> draft.boards =
+                        Stream.concat(draft.boards.stream(), Stream.of(offer)).toList());
     }
 
     private static Candidate less(Yard yard, Prop prop) {

@@ -105,7 +105,10 @@ public record Clash(List<String> limits, List<String> things, boolean smallest, 
                 Stream.concat(limits.stream(), things.stream()).toList());
         Parts parts = new Parts(
                 limits.stream().filter(all::contains).toList(),
-                things.stream().filter(all::contains).toList());
+                things.stream()
+                        .filter(all::contains)
+                        .sorted(Things.inFile(yard))
+                        .toList());
         List<Claim> open = all.stream().filter(shrinking::open).toList();
         return new Found(told(yard, parts, open), parts);
     }

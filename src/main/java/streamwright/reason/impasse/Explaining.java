@@ -1,9 +1,12 @@
 package streamwright.reason.impasse;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import streamwright.solve.Outcome;
+import streamwright.yard.BoardModel;
+import streamwright.yard.Prop;
 import streamwright.yard.Yard;
 
 /** Finds out why there is no plan for a yard. */
@@ -39,11 +42,13 @@ public final class Explaining {
      * Explains a yard that is proved to have no plan, as far as the time allows.
      *
      * @param obstructions what arithmetic says of it
+     * @param models boards that one could buy, whether on offer or not
      * @param stop asked often; true ends it with what is known by then
      */
     public static Impasse ofImpossible(
             Yard yard,
             List<Outcome.Obstruction> obstructions,
+            Collection<BoardModel> models,
             double seconds,
             BooleanSupplier stop,
             Listener listener) {
@@ -56,15 +61,14 @@ public final class Explaining {
         listener.known(impasse);
         listener.begins("trying what would help");
         List<Claim> limits = found.parts().limits();
+        List<Prop> few = Candidates.fewest(yard, found.parts().things());
         List<Candidate> alone = new ArrayList<>(Candidates.ofLimits(limits));
-        alone.addAll(Candidates.ofProps(
-                yard,
-                found.parts().things().stream()
-                        .map(thing -> Things.propOf(yard, thing))
-                        .distinct()
-                        .toList(),
-                limits.stream().anyMatch(Claim::place)));
-        impasse = impasse.with(new WaysOut(yard, oracle).of(alone, Candidates.ofLimits(Limits.of(yard))));
+        alone.addAll(Candidates.ofModels(yard, few, models));
+        if (limits.stream().anyMatch(Claim::place)) {
+            alone.addAll(Candidates.ofPlaces(yard, few));
+        }
+        impasse = impasse.with(new WaysOut(yard, oracle)
+                .of(alone, Candidates.ofLess(yard, few), Candidates.ofLimits(Limits.of(yard))));
         listener.known(impasse);
         return impasse;
     }
@@ -73,11 +77,14 @@ public final class Explaining {
      * Of a yard for which no plan was found, though none is proved impossible, tells what stands in the way: what, were
      * it otherwise, would let a plan be found.
      */
-    public static Impasse ofUnknown(Yard yard, double seconds, BooleanSupplier stop, Listener listener) {
+    public static Impasse ofUnknown(
+            Yard yard, Collection<BoardModel> models, double seconds, BooleanSupplier stop, Listener listener) {
         listener.begins("trying what would help");
         Oracle oracle = new Oracle(System.nanoTime() + (long) (seconds * 1e9), stop);
         List<Candidate> limits = Candidates.ofLimits(Limits.of(yard));
-        Impasse impasse = Impasse.unknown(yard.name()).with(new WaysOut(yard, oracle).of(limits, limits));
+        List<Candidate> alone = new ArrayList<>(limits);
+        alone.addAll(Candidates.ofModels(yard, yard.props(), models));
+        Impasse impasse = Impasse.unknown(yard.name()).with(new WaysOut(yard, oracle).of(alone, List.of(), limits));
         listener.known(impasse);
         return impasse;
     }

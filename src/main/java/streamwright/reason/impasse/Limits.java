@@ -5,11 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import streamwright.yard.BoardCount;
 import streamwright.yard.Follow;
-import streamwright.yard.PixelString;
 import streamwright.yard.Point;
 import streamwright.yard.Prop;
 import streamwright.yard.Spot;
@@ -18,21 +16,18 @@ import streamwright.yard.Yard;
 /** All limits that a yard file sets, or its defaults, each of which could be let go; those of hardware last. */
 final class Limits {
     private static final double SLOWEST = 0.001;
-    private static final double TENTH = 0.1;
 
     private final Yard yard;
-    private final String unit;
     private final List<Claim> all = new ArrayList<>();
 
     private Limits(Yard yard) {
         this.yard = yard;
-        unit = yard.units().symbol();
     }
 
     static List<Claim> of(Yard yard) {
         Limits limits = new Limits(yard);
         limits.streams();
-        limits.lengths();
+        limits.all.addAll(RuleLimits.of(yard));
         limits.following();
         limits.counts();
         limits.places();
@@ -45,12 +40,6 @@ final class Limits {
     private void figure(Lever lever) {
         if (Math.abs(lever.from() - lever.loosest()) > 1e-9) {
             all.add(Claim.of(lever, Candidate.figure(lever)));
-        }
-    }
-
-    private void length(Lever lever) {
-        if (Math.abs(lever.from() - lever.loosest()) > 1e-9) {
-            all.add(Claim.of(lever, Candidate.figure(lever)).ofPlace());
         }
     }
 
@@ -88,64 +77,6 @@ final class Limits {
                         prop.panel(),
                         prop.at()))
                 .toList();
-    }
-
-    private void lengths() {
-        double far = farthest();
-        var rules = yard.rules();
-        length(new Lever("rules.leadData", unit, rules.leadData(), far, TENTH, (draft, most) -> draft.leadData = most));
-        length(new Lever(
-                "rules.jumperData", unit, rules.jumperData(), far, TENTH, (draft, most) -> draft.jumperData = most));
-        double nulls = rules.jumperData() > 0 ? Math.ceil(far / rules.jumperData()) : rules.nullsMost();
-        length(new Lever(
-                "rules.nullsMost",
-                "",
-                rules.nullsMost(),
-                Math.max(nulls, rules.nullsMost()),
-                1,
-                (draft, most) -> draft.nullsMost = (int) Math.round(most)));
-        length(new Lever("rules.hopMost", unit, rules.hopMost(), far, TENTH, (draft, most) -> draft.hopMost = most));
-        double whole = far * Math.max(2, things(yard));
-        length(new Lever(
-                "rules.cableMost", unit, rules.cableMost(), whole, TENTH, (draft, most) -> draft.cableMost = most));
-    }
-
-    /** Longer than any run of this yard: over all of it and around everything. */
-    private double farthest() {
-        List<Point> points = new ArrayList<>();
-        for (Prop prop : yard.props()) {
-            for (PixelString string : prop.strings()) {
-                points.add(string.feed());
-                points.add(string.tail());
-            }
-            Stream.ofNullable(prop.at()).forEach(points::add);
-        }
-        yard.spots().forEach(spot -> points.add(spot.at()));
-        yard.controllers().forEach(controller -> points.add(controller.at()));
-        double round = 0;
-        for (var obstacle : yard.obstacles()) {
-            List<Point> ring = obstacle.ring();
-            for (int i = 0; i < ring.size(); i++) {
-                Point next = ring.get((i + 1) % ring.size());
-                round += Math.hypot(
-                        next.x() - ring.get(i).x(), next.y() - ring.get(i).y());
-            }
-        }
-        double across = Math.hypot(
-                span(points.stream().mapToDouble(Point::x)),
-                span(points.stream().mapToDouble(Point::y)));
-        double path = across + round + span(points.stream().mapToDouble(Point::z));
-        var rules = yard.rules();
-        double run = rules.slack() * path + 2 * rules.trunkLoop() + rules.leadLoop();
-        return Math.ceil(Math.max(
-                run,
-                Math.max(
-                        rules.hopMost(), Math.max(rules.cableMost(), Math.max(rules.leadData(), rules.jumperData())))));
-    }
-
-    private static double span(DoubleStream values) {
-        var all = values.summaryStatistics();
-        return all.getCount() == 0 ? 0 : all.getMax() - all.getMin();
     }
 
     /** Strings, panels, and props of outputs: so many boards are always enough. */

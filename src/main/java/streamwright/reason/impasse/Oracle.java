@@ -32,6 +32,10 @@ final class Oracle {
     private static final double FIRST_LOOK = 0.1;
     private static final double PROOF = 2.5;
     private static final double SECOND_LOOK = 1;
+
+    /** Of the time left, at most for a proof or a second look: a few hard questions must not use up that of all others. */
+    private static final double SHARE_MOST = 0.2;
+
     private static final double SECONDS_A_STRING = 0.003;
 
     private final long deadline;
@@ -57,8 +61,16 @@ final class Oracle {
         return stop.getAsBoolean() || System.nanoTime() >= deadline;
     }
 
+    private double left() {
+        return (deadline - System.nanoTime()) / 1e9;
+    }
+
     private double within(double seconds) {
-        return Math.max(0.01, Math.min(seconds, (deadline - System.nanoTime()) / 1e9));
+        return Math.max(0.01, Math.min(seconds, left()));
+    }
+
+    private double some(double seconds) {
+        return Math.max(FIRST_LOOK, Math.min(seconds, SHARE_MOST * left()));
     }
 
     Ground ground(Yard yard) {
@@ -78,10 +90,10 @@ final class Oracle {
         if (plan(yard, FIRST_LOOK) != null) {
             return Answer.PLAN;
         }
-        if (!over() && Impossibility.proved(yard, ground(yard), within(PROOF), this::over)) {
+        if (!over() && Impossibility.proved(yard, ground(yard), within(some(PROOF)), this::over)) {
             return Answer.NONE;
         }
-        return plan(yard, SECOND_LOOK) != null ? Answer.PLAN : Answer.OPEN;
+        return plan(yard, some(SECOND_LOOK)) != null ? Answer.PLAN : Answer.OPEN;
     }
 
     /** The first plan found in a short time. */

@@ -1,6 +1,7 @@
 package streamwright.reason.impasse;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -28,10 +29,22 @@ final class Things {
         return draft.yard();
     }
 
+    /** All props, the smallest first: they are the first to be let go, so that few large things clash, not many small. */
     static List<Claim> props(Yard yard) {
         return yard.props().stream()
+                .sorted(Comparator.comparingLong(Things::pixels))
                 .map(prop -> Claim.of(PROP + prop.id(), draft -> withoutProp(draft, prop.id())))
                 .toList();
+    }
+
+    static long pixels(Prop prop) {
+        return prop.strings().stream().mapToLong(PixelString::pixels).sum();
+    }
+
+    /** The order in which a yard's file has them. */
+    static Comparator<Claim> inFile(Yard yard) {
+        List<String> ids = yard.props().stream().map(Prop::id).toList();
+        return Comparator.comparingInt(thing -> ids.indexOf(propOf(yard, thing)));
     }
 
     /** The prop that a thing is, or belongs to. */

@@ -28,19 +28,33 @@ final class WaysOut {
         this.oracle = oracle;
     }
 
-    /** Cheapest plan first. */
-    List<WayOut> of(List<Candidate> alone, List<Candidate> together) {
+    /**
+     * Cheapest plan first.
+     *
+     * @param alone each tried by itself
+     * @param less things left out, each tried by itself: that something else must be given up is no reason to ask for
+     *     nothing further
+     * @param together tried several at once, where none of the first kind helps
+     */
+    List<WayOut> of(List<Candidate> alone, List<Candidate> less, List<Candidate> together) {
+        List<WayOut> ways = each(alone);
+        boolean none = ways.isEmpty();
+        ways.addAll(each(less));
+        if (none && !oracle.over()) {
+            add(ways, several(together));
+        }
+        ways.sort(Comparator.comparingDouble(WayOut::cost));
+        return ways;
+    }
+
+    private List<WayOut> each(List<Candidate> candidates) {
         List<WayOut> ways = new ArrayList<>();
-        for (Candidate candidate : alone) {
+        for (Candidate candidate : candidates) {
             Turned turned = oracle.over() ? null : least(yard, candidate);
             if (turned != null) {
                 add(ways, List.of(turned));
             }
         }
-        if (ways.isEmpty() && !oracle.over()) {
-            add(ways, several(together));
-        }
-        ways.sort(Comparator.comparingDouble(WayOut::cost));
         return ways;
     }
 

@@ -26,11 +26,7 @@ final class YardDraft {
     List<Spot> spots;
     List<Prop> props;
     List<Obstacle> obstacles;
-    double leadData;
-    double jumperData;
-    int nullsMost;
-    double hopMost;
-    double cableMost;
+    Rules rules;
     private final Yard from;
 
     YardDraft(Yard yard) {
@@ -45,29 +41,10 @@ final class YardDraft {
         spots = yard.spots();
         props = yard.props();
         obstacles = yard.obstacles();
-        leadData = yard.rules().leadData();
-        jumperData = yard.rules().jumperData();
-        nullsMost = yard.rules().nullsMost();
-        hopMost = yard.rules().hopMost();
-        cableMost = yard.rules().cableMost();
+        rules = yard.rules();
     }
 
     Yard yard() {
-        Rules was = from.rules();
-        Rules rules = new Rules(
-                leadData,
-                jumperData,
-                nullsMost,
-                hopMost,
-                cableMost,
-                was.slack(),
-                was.trunkLoop(),
-                was.leadLoop(),
-                was.leadWireMm2(),
-                was.injectionWireMm2(),
-                was.wireFactor(),
-                was.connector(),
-                was.fuseLoad());
         return new Yard(
                 from.name(),
                 from.units(),

@@ -53,7 +53,7 @@ class ArithmeticTest {
             "props: [{id: tree, pixel: ws2811, strings: {count: 5, pixels: 50, feed: [10, 0]}, follow: none}]\n";
 
     static List<Condition> conditions() {
-        return Stream.of(ofOne(), ofReach(), ofAll(), ofCables())
+        return Stream.of(ofOne(), ofReach(), ofAll(), ofCables(), ofMore())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -228,6 +228,61 @@ class ArithmeticTest {
                         "yard",
                         5,
                         4));
+    }
+
+    private static List<Condition> ofMore() {
+        String asked = "boardCount: {least: 4}\n";
+        String kept = "  - {id: LAMP, channel: AT, pixel: ws2811, pixels: 10, feed: [10, 0]}\n";
+        return List.of(
+                new Condition(
+                        BOOTH + asked + "boards: [{model: mine, most: LIMIT}]\n" + FIVE,
+                        List.of(board()),
+                        4,
+                        3,
+                        Rule.BOARD_COUNT,
+                        "yard",
+                        3,
+                        4),
+                new Condition(
+                        BOOTH + asked + MINE + "spots: [{id: pole, at: [10, 0], most: LIMIT}]\n" + FIVE,
+                        List.of(board()),
+                        4,
+                        3,
+                        Rule.BOARD_COUNT,
+                        "yard",
+                        3,
+                        4),
+                new Condition(
+                        NARROW + asked + MINE + FIVE,
+                        List.of(narrow("boardsPerCable: LIMIT"), board()),
+                        4,
+                        3,
+                        Rule.BOARD_COUNT,
+                        "yard",
+                        3,
+                        4),
+                // five strings of 2.75 A
+                new Condition(
+                        BRIGHT + "spots: [{id: pole, at: [10, 0], ampsMost: LIMIT}]\n" + FIVE,
+                        List.of(board()),
+                        13.75,
+                        13.7,
+                        Rule.SPOT_AMPS,
+                        "yard",
+                        13.75,
+                        13.7),
+                // 740 pixels of three channels: 1 to 2220, of which a string of ten ends with the last or behind it
+                new Condition(
+                        NARROW + "channels: keep\nprops:\n"
+                                + kept.replace("LAMP", "first").replace("AT", "1")
+                                + kept.replace("LAMP", "last").replace("AT", "LIMIT"),
+                        List.of(narrow()),
+                        2191,
+                        2194,
+                        Rule.CHANNEL_KEEP,
+                        "yard",
+                        2,
+                        1));
     }
 
     @ParameterizedTest

@@ -136,6 +136,19 @@ class ClashTest {
                         List.of(narrow()),
                         with(LEADS, "rules.cableMost 80 m", "controller narrow, jacks 1"),
                         List.of("prop gable", "prop arch")),
+                // 1.1 times 50 m are a hop of 57 m, three times 50 m one of 152 m
+                new Planted(
+                        "slack",
+                        DIM + "rules: {slack: 3, cableMost: 300}\n" + props(prop("gable", 50, 50)),
+                        List.of(),
+                        with(LEADS, "rules.hopMost 60 m", "rules.slack 3"),
+                        List.of("prop gable")),
+                new Planted(
+                        "loops",
+                        DIM + "rules: {trunkLoop: 31}\nprops:\n" + prop("gable", 50, 5),
+                        List.of(),
+                        List.of("rules.hopMost 60 m", "rules.trunkLoop 31 m"),
+                        List.of("prop gable")),
                 new Planted(
                         "a pond",
                         DIM + "obstacles: [{id: pond, ring: [[20, -5], [40, -5], [40, 5], [20, 5]]}]\n"
@@ -159,6 +172,12 @@ class ClashTest {
                         DIM + "boardCount: {least: 4}\n" + two,
                         List.of(),
                         List.of("boardCount.least 4"),
+                        List.of()),
+                new Planted(
+                        "more boards asked for than may be used",
+                        DIM + "boards: [{model: mine, most: 2}]\nboardCount: {least: 3}\n" + two,
+                        List.of(board()),
+                        List.of("boardCount.least 3", "boards: mine, most 2"),
                         List.of()),
                 new Planted(
                         "too few of a model",
@@ -304,7 +323,14 @@ class ClashTest {
                         "volts",
                         at("source-4") + MINE + "rules: {connector: 100}\nprops:\n" + prop("gable", 50, 10),
                         List.of(board()),
-                        List.of("brightness 1", "pixel ws2811, voltsLow 10 V"),
+                        List.of("brightness 1", "rules.connector 100 ohm", "pixel ws2811, voltsLow 10 V"),
+                        List.of("prop gable")),
+                // 0.055 A, and 1 % of a fuse of 5 A
+                new Planted(
+                        "a share of a fuse",
+                        at("source-4") + MINE + "rules: {fuseLoad: 0.01}\nprops:\n" + prop("gable", 50, 10),
+                        List.of(board("fuse: 5")),
+                        List.of("brightness 1", "rules.fuseLoad 0.01", "board mine, fuse 5 A"),
                         List.of("prop gable")),
                 new Planted(
                         "a board's amps",

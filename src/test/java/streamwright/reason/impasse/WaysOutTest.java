@@ -7,6 +7,7 @@ import static streamwright.reason.impasse.YardText.narrow;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,6 +16,9 @@ import streamwright.solve.Budget;
 import streamwright.solve.Obstructions;
 import streamwright.solve.Outcome;
 import streamwright.solve.Planner;
+import streamwright.yard.Address;
+import streamwright.yard.BoardModel;
+import streamwright.yard.Drives;
 import streamwright.yard.Yard;
 
 /**
@@ -29,10 +33,15 @@ class WaysOutTest {
     private Path folder;
 
     private List<WayOut> ways(String text, String... models) {
+        return ways(List.of(), text, models);
+    }
+
+    private List<WayOut> ways(Collection<BoardModel> toBuy, String text, String... models) {
         Yard yard = YardText.read(folder, text, List.of(models));
         return Explaining.ofImpossible(
                         yard,
                         Obstructions.of(yard, GroundPaths.of(yard)),
+                        toBuy,
                         SECONDS,
                         () -> false,
                         Explaining.Listener.NONE)
@@ -171,6 +180,47 @@ class WaysOutTest {
         assertThat(ways.get(0).text()).contains("frameRate 38 instead of 40", ", and ", "arch 16.80 m");
     }
 
+    /** That a prop might be left out is no reason to look for nothing else. */
+    @Test
+    void changesTogetherEvenWhereAPropCouldBeLeftOut() {
+        List<WayOut> ways = ways(DIM + """
+                frameRate: 100
+                boards: [{model: matrix-64}, {model: quad}]
+                props:
+                  - {id: porch, pixel: ws2811, pixels: 10, feed: [5, 0]}
+                  - {id: wall, pixel: ws2811, panel: {columns: 64, rows: 64}, at: [5, 0]}
+                """);
+        // four parts of 1024 pixels, which take 31.02 ms; a controller's stream holds no more
+        assertThat(texts(ways))
+                .containsExactlyInAnyOrder(
+                        "without prop wall", "frameRate 32 instead of 100, and spare 0 instead of 0.1");
+    }
+
+    @Test
+    void aBoardOfAnotherModel() {
+        List<BoardModel> models = List.of(
+                BoardModel.ofPorts("pair", List.of(1, 2), new Address.None(), 10, 5),
+                new BoardModel(
+                        "lines",
+                        Drives.OUTPUTS,
+                        List.of(),
+                        new Address.Switches(0, 15, 4),
+                        50,
+                        0,
+                        2,
+                        0,
+                        8,
+                        1,
+                        List.of()));
+        List<WayOut> ways = ways(models, DIM + """
+                boards: [{model: quad}]
+                props:
+                  - {id: porch, pixel: ws2811, pixels: 10, feed: [5, 0]}
+                  - {id: flood, outputs: 2, at: [5, 0]}
+                """);
+        assertThat(texts(ways)).containsExactlyInAnyOrder("boards: lines as well", "without prop flood");
+    }
+
     /** A larger fuse or supply is nothing to be advised. */
     @Test
     void noLargerFuseIsOffered() {
@@ -193,7 +243,12 @@ class WaysOutTest {
         List<Impasse> known = new ArrayList<>();
         List<String> begun = new ArrayList<>();
         Impasse last = Explaining.ofImpossible(
-                yard, Obstructions.of(yard, GroundPaths.of(yard)), SECONDS, () -> false, new Explaining.Listener() {
+                yard,
+                Obstructions.of(yard, GroundPaths.of(yard)),
+                List.of(),
+                SECONDS,
+                () -> false,
+                new Explaining.Listener() {
                     @Override
                     public void begins(String what) {
                         begun.add(what);
@@ -218,7 +273,7 @@ class WaysOutTest {
     void whatStandsInTheWayWhereNothingIsProved() {
         Yard yard = YardText.read(
                 folder, DIM + "props: [{id: gable, pixel: ws2811, pixels: 780, feed: [10, 0]}]\n", List.of());
-        Impasse impasse = Explaining.ofUnknown(yard, SECONDS, () -> false, Explaining.Listener.NONE);
+        Impasse impasse = Explaining.ofUnknown(yard, List.of(), SECONDS, () -> false, Explaining.Listener.NONE);
         assertThat(impasse.proved()).isFalse();
         assertThat(impasse.clash()).isNull();
         assertThat(texts(impasse.waysOut())).contains("frameRate 38 instead of 40", "spare 0.05 instead of 0.1");
