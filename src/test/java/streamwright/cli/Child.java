@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /** The program in a virtual machine of its own, to which things can be done that would end the tests' own. */
 final class Child {
+    /** Seconds that anybody waits for it. */
+    private static final long LONGEST = 90;
+
     private final Process process;
     private final Path out;
     private final Path err;
@@ -74,6 +79,23 @@ final class Child {
         return command;
     }
 
+    /** Waits until it has worked for so many seconds, however busy the machine is. */
+    void works(double seconds) throws InterruptedException {
+        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(LONGEST);
+        while (process.isAlive() && worked() < seconds && System.nanoTime() < until) {
+            TimeUnit.MILLISECONDS.sleep(50);
+        }
+    }
+
+    /** Of all its threads together; where the system does not tell, as if one were always busy. */
+    private double worked() {
+        ProcessHandle.Info info = process.toHandle().info();
+        Duration alive = info.startInstant()
+                .map(start -> Duration.between(start, Instant.now()))
+                .orElse(Duration.ZERO);
+        return info.totalCpuDuration().orElse(alive).toMillis() / 1e3;
+    }
+
     /** Sends a signal by its name, e.g. INT; the program must still run. */
     void signal(String name) throws IOException, InterruptedException {
         assertThat(process.isAlive()).isTrue();
@@ -84,7 +106,7 @@ final class Child {
 
     /** What came of it, once it has ended. */
     Ran ended() throws IOException, InterruptedException {
-        boolean ended = process.waitFor(90, TimeUnit.SECONDS);
+        boolean ended = process.waitFor(LONGEST, TimeUnit.SECONDS);
         process.destroyForcibly();
         assertThat(ended).isTrue();
         return new Ran(process.exitValue(), Files.readString(out), Files.readString(err));

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -21,13 +20,14 @@ class InterruptTest {
     @TempDir
     private Path folder;
 
-    private Ran after(int seconds, String signal, String... args) throws Exception {
+    /** @param seconds of work, in which the program has started and found a plan */
+    private Ran after(double seconds, String signal, String... args) throws Exception {
         List<String> hearing = Signals.hearing(signal);
         assumeThat(hearing)
                 .as("programs started from here ignore %s, as whatever started the tests does", signal)
                 .isNotNull();
         Child child = Child.startBehind(requireNonNull(hearing), folder, args);
-        TimeUnit.SECONDS.sleep(seconds);
+        child.works(seconds);
         child.signal(signal);
         return child.ended();
     }
