@@ -70,7 +70,7 @@ final class Comparing {
     private final long seed;
     private final int threads;
     private final Interrupt interrupt = new Interrupt(this::endWithRows);
-    private IntSupplier telling = () -> Exit.STOPPED;
+    private volatile IntSupplier telling = () -> Exit.STOPPED;
     private @Nullable Integer status;
 
     Comparing(Yard yard, List<Wish> wishes, Console console, double seconds, long seed, int threads) {

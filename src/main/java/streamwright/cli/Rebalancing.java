@@ -66,7 +66,7 @@ final class Rebalancing {
     private final int threads;
     private final long begin = System.nanoTime();
     private volatile Repaired.@Nullable Mended best;
-    private @Nullable Findings before;
+    private volatile @Nullable Findings before;
     private @Nullable Integer status;
 
     /** @param dead boards of the old plan that no longer work */

@@ -62,7 +62,8 @@ class AmpsTest {
             assertThat(row.used(p)).isEqualTo(p == spot ? ofSpot : 0);
             for (int k = 0; k < items.size; k++) {
                 double draw = site.pixels[items.sample[k]] * 0.05 * 0.05;
-                assertThat(row.item(k, p)).isEqualTo(p == spot ? -draw : 0, org.assertj.core.api.Assertions.within(1e-12));
+                assertThat(row.item(k, p))
+                        .isEqualTo(p == spot ? -draw : 0, org.assertj.core.api.Assertions.within(1e-12));
             }
         }
     }

@@ -34,10 +34,14 @@ class LengthsTest {
             Site site = site(seed);
             Draft draft = new Draft(site);
             new FirstFit(draft).run();
-            double longest =
-                    Arrays.stream(draft.cables).mapToDouble(cable -> cable.length).max().orElse(0);
+            double longest = Arrays.stream(draft.cables)
+                    .mapToDouble(cable -> cable.length)
+                    .max()
+                    .orElse(0);
             boolean matters = longest > 0.8 * site.cableMost;
-            assertThat(Lengths.matter(site, Snapshot.of(draft))).as("any %d", seed).isEqualTo(matters);
+            assertThat(Lengths.matter(site, Snapshot.of(draft)))
+                    .as("any %d", seed)
+                    .isEqualTo(matters);
             near += matters ? 1 : 0;
             far += matters ? 0 : 1;
         }

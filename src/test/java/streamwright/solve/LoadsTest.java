@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import streamwright.physics.GroundPaths;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
@@ -195,7 +195,8 @@ class LoadsTest {
                 List<Chain> chains = cable == here && s == stream ? all : on(cable, s);
                 sum += chains.isEmpty()
                         ? 0
-                        : pixels(site, chains) * (long) site.kept.width[chains.get(0).kind()];
+                        : pixels(site, chains)
+                                * (long) site.kept.width[chains.get(0).kind()];
             }
         }
         return sum;
@@ -211,7 +212,10 @@ class LoadsTest {
             int load = pixels(site, chains);
             if (site.kept.on && !chains.isEmpty()) {
                 long low = chains.stream().mapToLong(Chain::from).min().orElseThrow();
-                long high = chains.stream().mapToLong(chain -> behind(site, chain)).max().orElseThrow();
+                long high = chains.stream()
+                        .mapToLong(chain -> behind(site, chain))
+                        .max()
+                        .orElseThrow();
                 load = (int) ((high - low) / site.kept.width[chains.get(0).kind()]);
                 assertThat(cable.first[s]).isEqualTo(low);
                 assertThat(cable.behind[s]).isEqualTo(high);

@@ -61,7 +61,9 @@ class StreamNeedTest {
     @Test
     void longStreamsCountAsFilled() {
         assertThat(StreamNeed.streams(new int[] {60_000, 60_000, 1}, 1 << 16)).isEqualTo(2);
-        assertThat(StreamNeed.streams(new int[] {40_000, 40_000, 40_000}, 1 << 17)).isEqualTo(1);
-        assertThat(StreamNeed.streams(new int[] {500_000_000, 500_000_000}, 1 << 30)).isEqualTo(1);
+        assertThat(StreamNeed.streams(new int[] {40_000, 40_000, 40_000}, 1 << 17))
+                .isEqualTo(1);
+        assertThat(StreamNeed.streams(new int[] {500_000_000, 500_000_000}, 1 << 30))
+                .isEqualTo(1);
     }
 }
