@@ -148,7 +148,7 @@ class LoadsTest {
         List<Chain> others = new ArrayList<>();
         boolean gone = now == null;
         for (Chain chain : on(cable, stream)) {
-            if (!gone && chain.head() == now.head()) {
+            if (now != null && !gone && chain.head() == now.head()) {
                 gone = true;
             } else {
                 others.add(chain);
