@@ -73,11 +73,6 @@ final class Amps {
             }
 
             @Override
-            public double high() {
-                return Double.POSITIVE_INFINITY;
-            }
-
-            @Override
             public double item(int item, int spot) {
                 return spot == at ? -draw[item] : 0;
             }

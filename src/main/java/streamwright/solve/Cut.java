@@ -26,16 +26,6 @@ final class Cut {
         }
 
         @Override
-        public double low() {
-            return 0;
-        }
-
-        @Override
-        public double high() {
-            return Double.POSITIVE_INFINITY;
-        }
-
-        @Override
         public boolean hasArcs() {
             return true;
         }
@@ -113,16 +103,6 @@ final class Cut {
             }
 
             @Override
-            public double low() {
-                return 0;
-            }
-
-            @Override
-            public double high() {
-                return Double.POSITIVE_INFINITY;
-            }
-
-            @Override
             public double item(int k, int spot) {
                 return k == item && spot == at ? -1 : 0;
             }
@@ -168,11 +148,6 @@ final class Cut {
             @Override
             public double low() {
                 return low;
-            }
-
-            @Override
-            public double high() {
-                return Double.POSITIVE_INFINITY;
             }
 
             @Override

@@ -36,15 +36,6 @@ final class Groups {
     /** Each board without address is the first of a cable. */
     static Row alone(Site site, int at) {
         return new Row() {
-            @Override
-            public double low() {
-                return 0;
-            }
-
-            @Override
-            public double high() {
-                return Double.POSITIVE_INFINITY;
-            }
 
             @Override
             public double arc(int from, int to) {
@@ -66,15 +57,6 @@ final class Groups {
     /** A spot's boards of a group have room for all of that group that hangs there. */
     static Row sockets(Site site, Items items, int at, int group) {
         return new Row() {
-            @Override
-            public double low() {
-                return 0;
-            }
-
-            @Override
-            public double high() {
-                return Double.POSITIVE_INFINITY;
-            }
 
             @Override
             public double head(int item, int spot) {
@@ -119,11 +101,6 @@ final class Groups {
             @Override
             public double low() {
                 return boards;
-            }
-
-            @Override
-            public double high() {
-                return Double.POSITIVE_INFINITY;
             }
 
             @Override

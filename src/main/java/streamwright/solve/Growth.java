@@ -54,9 +54,7 @@ final class Growth {
                 .orElse(0);
         most = new int[site.kinds.length];
         for (int k = 0; k < most.length; k++) {
-            for (int[] limit : site.limit) {
-                most[k] = Math.max(most[k], Math.min(port, limit[k]));
-            }
+            most[k] = Math.min(port, site.limitMost(k));
         }
         next = new Next[items.size][];
         for (int k = 0; k < items.size; k++) {

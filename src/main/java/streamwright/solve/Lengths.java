@@ -92,15 +92,6 @@ final class Lengths {
     static Row drawn(Site site, int spot) {
         double loops = site.loops();
         return new Row() {
-            @Override
-            public double low() {
-                return 0;
-            }
-
-            @Override
-            public double high() {
-                return INF;
-            }
 
             @Override
             public double arc(int from, int to) {

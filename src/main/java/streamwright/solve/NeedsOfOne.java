@@ -85,10 +85,7 @@ final class NeedsOfOne {
     }
 
     private void onAStream(int string) {
-        int most = 0;
-        for (int[] limit : site.limit) {
-            most = Math.max(most, limit[site.kind[string]]);
-        }
+        int most = site.limitMost(site.kind[string]);
         int pixels = onOneStream(string);
         if (pixels > most) {
             all.add(

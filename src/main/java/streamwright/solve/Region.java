@@ -70,11 +70,7 @@ final class Region {
         while (!queue.isEmpty()) {
             long[] next = queue.poll();
             int item = (int) next[1];
-            int kind = site.kind[items.sample[item]];
-            int most = 0;
-            for (int[] limit : site.limit) {
-                most = Math.max(most, Math.min(port, limit[kind]));
-            }
+            int most = Math.min(port, site.limitMost(site.kind[items.sample[item]]));
             if (next[0] > most || carried.get(item)) {
                 continue;
             }

@@ -304,11 +304,7 @@ final class Regions {
         int streams = Math.max(1, Arrays.stream(site.streams).max().orElse(1));
         double full = 0;
         for (int i = 0; i < site.strings.length; i++) {
-            int most = 1;
-            for (int[] limit : site.limit) {
-                most = Math.max(most, limit[site.kind[i]]);
-            }
-            full += site.pixelsAtLeast[i] / (double) most;
+            full += site.pixelsAtLeast[i] / (double) Math.max(1, site.limitMost(site.kind[i]));
         }
         return site.cablePrice * full / streams;
     }

@@ -6,9 +6,15 @@ package streamwright.solve;
  * {@code head} of its head and {@code start}.
  */
 interface Row {
-    double low();
+    /** The least that a plan's sum may be. */
+    default double low() {
+        return 0;
+    }
 
-    double high();
+    /** The most that it may be. */
+    default double high() {
+        return Double.POSITIVE_INFINITY;
+    }
 
     /** Whether plans keep it because of the other rows and because their numbers are whole. */
     default boolean cut() {

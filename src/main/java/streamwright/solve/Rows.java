@@ -202,11 +202,6 @@ final class Rows {
             }
 
             @Override
-            public double high() {
-                return INF;
-            }
-
-            @Override
             public double board(int spot, int m) {
                 return site.stock[m] == model ? -1 : 0;
             }
@@ -273,17 +268,11 @@ final class Rows {
 
     /** All pixels are within all streams, each counted as a share of what its kind allows at most. */
     private static Row pixels(Site site, Items items) {
-        double[] limit = new double[site.kinds.length];
-        for (int k = 0; k < limit.length; k++) {
-            for (int[] ofController : site.limit) {
-                limit[k] = Math.max(limit[k], ofController[k]);
-            }
-        }
         double[] share = new double[items.size];
         double sum = 0;
         for (int k = 0; k < items.size; k++) {
             int string = items.sample[k];
-            share[k] = site.pixelsAtLeast[string] / limit[site.kind[string]];
+            share[k] = site.pixelsAtLeast[string] / (double) site.limitMost(site.kind[string]);
             sum += items.count[k] * share[k];
         }
         double all = sum - 1e-9;
@@ -291,11 +280,6 @@ final class Rows {
             @Override
             public double low() {
                 return all;
-            }
-
-            @Override
-            public double high() {
-                return INF;
             }
 
             @Override

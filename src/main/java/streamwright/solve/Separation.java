@@ -27,11 +27,7 @@ final class Separation {
         rounding = new Rounding(site, items);
         share = new double[items.size];
         for (int k = 0; k < items.size; k++) {
-            int kind = site.kind[items.sample[k]];
-            int limit = 1;
-            for (int[] ofController : site.limit) {
-                limit = Math.max(limit, ofController[kind]);
-            }
+            int limit = Math.max(1, site.limitMost(site.kind[items.sample[k]]));
             share[k] = site.pixelsAtLeast[items.sample[k]] / (double) limit;
         }
     }
@@ -61,8 +57,7 @@ final class Separation {
         int sum = 0;
         for (int k = 0; k < site.kinds.length; k++) {
             int kind = k;
-            int limit =
-                    Arrays.stream(site.limit).mapToInt(each -> each[kind]).max().orElse(0);
+            int limit = site.limitMost(kind);
             int[] sizes = IntStream.range(0, site.strings.length)
                     .filter(i -> site.kind[i] == kind && site.sort[i] == Drives.PIXELS)
                     .map(i -> Math.min(limit, site.pixelsAtLeast[i]))

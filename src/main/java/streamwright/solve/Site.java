@@ -282,6 +282,11 @@ final class Site {
         return most;
     }
 
+    /** Pixels of a kind that a stream of any controller takes at most. */
+    int limitMost(int ofKind) {
+        return Arrays.stream(limit).mapToInt(each -> each[ofKind]).max().orElse(0);
+    }
+
     /** All jacks of all controllers. */
     int jacks() {
         return Arrays.stream(controllers).mapToInt(c -> c.model().jacks()).sum();

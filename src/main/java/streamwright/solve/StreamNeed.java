@@ -20,16 +20,12 @@ final class StreamNeed {
         long whole = 0;
         for (int k = 0; k < site.kinds.length; k++) {
             int kind = k;
-            int limit = 1;
-            for (int[] each : site.limit) {
-                limit = Math.max(limit, each[k]);
-            }
+            int limit = Math.max(1, site.limitMost(k));
             int[] sizes = IntStream.range(0, site.strings.length)
                     .filter(i -> site.kind[i] == kind && site.sort[i] == Drives.PIXELS)
                     .map(i -> site.pixelsAtLeast[i])
                     .toArray();
-            int most = limit;
-            if (IntStream.of(sizes).allMatch(size -> size <= most)) {
+            if (IntStream.of(sizes).allMatch(size -> size <= limit)) {
                 whole += streams(sizes, limit);
             }
             share += IntStream.range(0, site.strings.length)
