@@ -328,6 +328,16 @@ final class Draft {
         return board;
     }
 
+    /** Takes a board down with all that it carries. */
+    void takeDownWhole(Hung board) {
+        for (int p = 0; p < board.ports.length; p++) {
+            if (board.ports[p] != null) {
+                set(board, p, null, board.stream[p]);
+            }
+        }
+        takeDown(board);
+    }
+
     /** Takes an empty board down. */
     void takeDown(Hung board) {
         if (board.used != 0) {

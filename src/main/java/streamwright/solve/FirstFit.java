@@ -140,6 +140,11 @@ final class FirstFit {
                         i -> draft.detour(cable, cable.size, spotOf(i)) + site.hop(spotOf(i), to)))
                 .mapToInt(Integer::intValue)
                 .toArray();
+        return hangFirst(cable, order);
+    }
+
+    /** A board for the first of some strings that no limit forbids. */
+    private @Nullable Hung hangFirst(Cable cable, int[] order) {
         for (int string : order) {
             Hung board = hang(cable, string);
             if (board != null) {
@@ -151,11 +156,7 @@ final class FirstFit {
 
     private void takeDown(Cable cable) {
         while (cable.size > 0) {
-            Hung board = cable.boards[cable.size - 1];
-            for (int p = 0; p < board.ports.length; p++) {
-                draft.set(board, p, null, board.stream[p]);
-            }
-            draft.takeDown(board);
+            draft.takeDownWhole(cable.boards[cable.size - 1]);
         }
     }
 
@@ -178,13 +179,7 @@ final class FirstFit {
                 .sorted(Comparator.comparingDouble(i -> site.ground.path(from, site.strings[i].feed())))
                 .mapToInt(Integer::intValue)
                 .toArray();
-        for (int string : order) {
-            Hung board = hang(cable, string);
-            if (board != null) {
-                return board;
-            }
-        }
-        return null;
+        return hangFirst(cable, order);
     }
 
     /** A board that carries a string at the end of a cable, by the cheapest lead that a limit does not forbid. */

@@ -121,11 +121,7 @@ final class Repack {
         }
         for (Cable cable : place.ending) {
             while (cable.size > 0) {
-                Hung board = cable.boards[cable.size - 1];
-                for (int p = 0; p < board.ports.length; p++) {
-                    draft.set(board, p, null, board.stream[p]);
-                }
-                draft.takeDown(board);
+                draft.takeDownWhole(cable.boards[cable.size - 1]);
             }
         }
         int passing = place.passing.size();

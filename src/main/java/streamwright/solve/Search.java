@@ -176,16 +176,12 @@ final class Search {
     }
 
     private void empty(Hung board) {
-        for (int p = 0; p < board.ports.length; p++) {
-            Chain chain = board.ports[p];
-            if (chain != null) {
-                for (int string : chain.strings()) {
-                    loose[looseCount++] = string;
-                }
-                draft.set(board, p, null, board.stream[p]);
+        for (Chain chain : board.ports) {
+            for (int k = 0; chain != null && k < chain.strings().length; k++) {
+                loose[looseCount++] = chain.strings()[k];
             }
         }
-        draft.takeDown(board);
+        draft.takeDownWhole(board);
     }
 
     private void loosen(int string) {

@@ -60,12 +60,7 @@ final class WarmStart {
         }
         from.panels().forEach(panel -> panel(board, panel));
         if (board.used == 0 || !draft.lengthsHold(cable)) {
-            for (int p = 0; p < board.ports.length; p++) {
-                if (board.ports[p] != null) {
-                    draft.set(board, p, null, board.stream[p]);
-                }
-            }
-            draft.takeDown(board);
+            draft.takeDownWhole(board);
         }
     }
 
