@@ -99,11 +99,8 @@ final class Comparing {
     private int endWithRows() {
         try {
             return telling.getAsInt();
-        } catch (Wrong wrong) {
-            console.err().println(wrong.getMessage());
-            return Exit.WRONG;
-        } catch (RuntimeException | Error fault) {
-            return Complaints.ofFault(fault, console.err());
+        } catch (RuntimeException | Error end) {
+            return Complaints.ofEnd(end, console.err());
         }
     }
 

@@ -22,11 +22,16 @@ final class Complaints {
 
     /** A command ended early. */
     static int ofRun(Exception e, CommandLine command) {
-        if (e instanceof Wrong) {
-            command.getErr().println(e.getMessage());
+        return ofEnd(e, command.getErr());
+    }
+
+    /** Work ended early: what the user can mend is told as it is, all else is a fault. */
+    static int ofEnd(Throwable end, PrintWriter err) {
+        if (end instanceof Wrong) {
+            err.println(end.getMessage());
             return Exit.WRONG;
         }
-        return ofFault(e, command.getErr());
+        return ofFault(end, err);
     }
 
     /** What the machine lacks is told with its remedy. A fault of the program: whoever reports it needs all of it. */

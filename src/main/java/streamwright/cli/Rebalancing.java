@@ -158,11 +158,8 @@ final class Rebalancing {
             }
             console.err().println("Interrupted before any repair was found; nothing is written.");
             return Exit.STOPPED;
-        } catch (Wrong wrong) {
-            console.err().println(wrong.getMessage());
-            return Exit.WRONG;
-        } catch (RuntimeException | Error fault) {
-            return Complaints.ofFault(fault, console.err());
+        } catch (RuntimeException | Error end) {
+            return Complaints.ofEnd(end, console.err());
         }
     }
 
