@@ -28,4 +28,10 @@ public record Board(
         ports = List.copyOf(ports);
         panels = List.copyOf(panels);
     }
+
+    /** The same board with this on it instead. */
+    public Board carrying(List<PortUse> onPorts, @Nullable Outputs onOutputs, List<PanelUse> onPanels) {
+        return new Board(
+                id, model, spot, at, controller, jack, boardId, switches, terminator, onPorts, onOutputs, onPanels);
+    }
 }

@@ -105,7 +105,7 @@ final class Renumbered {
             }
             panels.add(new PanelUse(panel.prop(), panel.panel(), parts));
         }
-        return RepairPlans.with(board, ports, block(index, board), panels);
+        return board.carrying(ports, block(index, board), panels);
     }
 
     private PortUse port(int index, Board board, PortUse port) {

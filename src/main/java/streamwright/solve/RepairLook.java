@@ -143,7 +143,7 @@ final class RepairLook {
                 ports.add(new PortUse(
                         port.port(), port.stream(), port.startPixel(), port.amps(), port.strings(), was.injections()));
             }
-            boards.add(RepairPlans.with(board, ports));
+            boards.add(board.carrying(ports, board.outputs(), board.panels()));
         }
         return any ? RepairPlans.with(plan, plan.cables(), boards) : null;
     }

@@ -32,19 +32,7 @@ class WorkOrderTest {
     }
 
     private static Board with(Board board, List<PortUse> ports, @Nullable Outputs outputs) {
-        return new Board(
-                board.id(),
-                board.model(),
-                board.spot(),
-                board.at(),
-                board.controller(),
-                board.jack(),
-                board.boardId(),
-                board.switches(),
-                board.terminator(),
-                ports,
-                outputs,
-                board.panels());
+        return board.carrying(ports, outputs, board.panels());
     }
 
     /** The plan with one more port on its second board, the fourth, on which this hangs. */

@@ -158,7 +158,7 @@ class RepairBruteTest {
         Board board = boards.get(at);
         switch (random.nextInt(4)) {
             case 0 -> boards.remove(at);
-            case 1 -> boards.set(at, RepairPlans.with(board, ports(board, random.nextInt(30))));
+            case 1 -> boards.set(at, board.carrying(ports(board, random.nextInt(30)), board.outputs(), board.panels()));
             default -> {}
         }
         return RepairPlans.with(plan, plan.cables(), boards);
