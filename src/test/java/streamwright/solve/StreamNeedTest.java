@@ -19,31 +19,13 @@ class StreamNeedTest {
             int[] sizes = random.ints(1 + random.nextInt(8), 0, limit / measure + 1)
                     .map(size -> size * measure)
                     .toArray();
-            int fewest = fewest(sizes, limit, 0, new int[sizes.length], 0);
+            int fewest = EveryPacking.fewest(sizes, limit);
             assertThat(StreamNeed.streams(sizes, limit))
                     .as("%s in %d", Arrays.toString(sizes), limit)
                     .isBetween((Arrays.stream(sizes).sum() + limit - 1L) / limit, (long) fewest);
             tight += StreamNeed.streams(sizes, limit) == fewest ? 1 : 0;
         }
         assertThat(tight).isGreaterThan(500);
-    }
-
-    private static int fewest(int[] sizes, int limit, int next, int[] load, int bins) {
-        if (next == sizes.length) {
-            return bins;
-        }
-        if (sizes[next] == 0) {
-            return fewest(sizes, limit, next + 1, load, bins);
-        }
-        int best = Integer.MAX_VALUE;
-        for (int bin = 0; bin <= bins; bin++) {
-            if (bin < load.length && load[bin] + sizes[next] <= limit) {
-                load[bin] += sizes[next];
-                best = Math.min(best, fewest(sizes, limit, next + 1, load, Math.max(bins, bin + 1)));
-                load[bin] -= sizes[next];
-            }
-        }
-        return best;
     }
 
     /** Two of 49 leave two pixels of a stream that four do not fit into. Those above a half have a stream each. */

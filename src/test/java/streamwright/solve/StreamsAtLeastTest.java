@@ -24,7 +24,7 @@ class StreamsAtLeastTest {
             int[] sizes = random.ints(1 + random.nextInt(8), 1, limit + 1).toArray();
             assertThat(StreamsAtLeast.of(sizes, limit))
                     .as("%s in %d", Arrays.toString(sizes), limit)
-                    .isEqualTo(fewest(sizes, limit, 0, new int[sizes.length], 0));
+                    .isEqualTo(EveryPacking.fewest(sizes, limit));
         }
     }
 
@@ -36,7 +36,7 @@ class StreamsAtLeastTest {
         for (int run = 0; run < 300; run++) {
             int limit = 20 + random.nextInt(80);
             int[] sizes = random.ints(1 + random.nextInt(9), 1, limit / 2 + 2).toArray();
-            int truth = fewest(sizes, limit, 0, new int[sizes.length], 0);
+            int truth = EveryPacking.fewest(sizes, limit);
             for (int programmes : new int[] {0, 1, 2, 1000}) {
                 int said = StreamsAtLeast.patterns(sizes, limit, programmes);
                 assertThat(said)
@@ -55,21 +55,6 @@ class StreamsAtLeastTest {
         // three of 26 to a stream of 100; 1,820 pixels fill 19 streams
         assertThat(StreamsAtLeast.quickly(sizes, 100)).isEqualTo(19);
         assertThat(StreamsAtLeast.of(sizes, 100)).isEqualTo(24);
-    }
-
-    private static int fewest(int[] sizes, int limit, int next, int[] load, int bins) {
-        if (next == sizes.length) {
-            return bins;
-        }
-        int best = Integer.MAX_VALUE;
-        for (int bin = 0; bin <= bins; bin++) {
-            if (bin < load.length && load[bin] + sizes[next] <= limit) {
-                load[bin] += sizes[next];
-                best = Math.min(best, fewest(sizes, limit, next + 1, load, Math.max(bins, bin + 1)));
-                load[bin] -= sizes[next];
-            }
-        }
-        return best;
     }
 
     @Test
