@@ -139,8 +139,8 @@ final class Planning implements Outcome.Progress {
         Outcome.Found found = best();
         try {
             return end(found == null ? new Outcome.Stopped() : found);
-        } catch (RuntimeException | Error fault) {
-            return Complaints.ofFault(fault, console.err());
+        } catch (RuntimeException | Error end) {
+            return Complaints.ofEnd(end, console.err());
         }
     }
 
