@@ -36,6 +36,9 @@ final class Comparing {
 
     private static final double CENT = 0.005;
 
+    /** Of the time, for planning: what is found in one row is tried in all others, audited and told. */
+    private static final double PLANNING_SHARE = 0.97;
+
     /** Seconds; a row is not begun again for less. */
     private static final double WORTHWHILE = 2;
 
@@ -72,6 +75,7 @@ final class Comparing {
     private final Interrupt interrupt = new Interrupt(this::endWithRows);
     private volatile IntSupplier telling = () -> Exit.STOPPED;
     private @Nullable Integer status;
+    private final long begin = System.nanoTime();
 
     Comparing(Yard yard, List<Wish> wishes, Console console, double seconds, long seed, int threads) {
         this.yard = yard;
@@ -125,26 +129,25 @@ final class Comparing {
      * is left in the end goes to rows that are still open.
      */
     private void planAll() {
-        long begin = System.nanoTime();
         List<Row> order = rows.stream()
                 .sorted(Comparator.comparingInt(row -> -Objects.requireNonNullElse(row.wish.boards(), 0)))
                 .toList();
         for (int i = 0; i < order.size() && !interrupt.asked(); i++) {
-            plan(order.get(i), Math.max(0.2, left(begin) / (order.size() - i)));
+            plan(order.get(i), Math.max(0.2, left() / (order.size() - i)));
             console.remark("row %d of %d: %s".formatted(i + 1, rows.size(), brief(order.get(i))));
         }
         List<Row> open = rows.stream()
                 .filter(Row::open)
                 .sorted(Comparator.comparingDouble(Row::gap))
                 .toList();
-        for (int i = 0; i < open.size() && left(begin) > WORTHWHILE && !interrupt.asked(); i++) {
-            plan(open.get(i), left(begin) / (open.size() - i));
+        for (int i = 0; i < open.size() && left() > WORTHWHILE && !interrupt.asked(); i++) {
+            plan(open.get(i), left() / (open.size() - i));
             console.remark("again: " + brief(open.get(i)));
         }
     }
 
-    private double left(long begin) {
-        return seconds - (System.nanoTime() - begin) / 1e9;
+    private double left() {
+        return PLANNING_SHARE * seconds - (System.nanoTime() - begin) / 1e9;
     }
 
     private static String brief(Row row) {

@@ -25,7 +25,7 @@ import streamwright.yard.Yard;
         },
         mixinStandardHelpOptions = true)
 final class RebalanceCommand implements Callable<Integer> {
-    private static final double USUAL_SECONDS = 17;
+    private static final double USUAL_SECONDS = 21;
 
     @Mixin
     private YardSource source;
@@ -63,7 +63,7 @@ final class RebalanceCommand implements Callable<Integer> {
             names = "--time",
             paramLabel = "SECONDS",
             defaultValue = "" + USUAL_SECONDS,
-            description = "How long to look; a proof ends it early. Default: 17.")
+            description = "How long to look; a proof ends it early. Default: 21.")
     private double seconds;
 
     @Mixin

@@ -31,24 +31,22 @@ final class Rebalancing {
     /** Where things are to be kept and nothing is mended after this share of the time, permissions need the rest. */
     private static final double KEEPING_SHARE = 0.65;
 
-    /** Seconds beyond the time until which permissions are tried, and how many they have at least. */
-    private static final double PERMISSIONS_BEYOND = 2;
+    /** Of the time, for the repair where it is not proved sooner: reasons and remedies need the rest. */
+    private static final double REPAIR_SHARE = 0.8;
 
-    private static final double PERMISSIONS_LEAST = 2;
+    /** Seconds for permissions, at least, and for the explanation of a yard without a plan, at least and at most. */
+    private static final double PERMISSIONS_LEAST = 0.5;
 
-    /** Reasons that take longer do without alternatives. */
+    private static final double EXPLAINING_LEAST = 1;
+    private static final double EXPLAINING_MOST = 20;
+
+    /** Seconds and share of the time: reasons that take longer do without alternatives. */
     private static final double REASONS_SECONDS = 1.5;
 
-    /** Of the time, for each remedy; of all of them together seconds beyond the time. */
+    private static final double REASONS_SHARE = 0.08;
+
+    /** Of the time, for each remedy. */
     private static final double REMEDY_SHARE = 0.08;
-
-    private static final double REMEDIES_BEYOND = 3;
-
-    /** What the explanation of a yard without a plan may take of the time, beyond it, and in all. */
-    private static final double EXPLAINING_SHARE = 0.25;
-
-    private static final double EXPLAINING_BEYOND = 3.5;
-    private static final double EXPLAINING_MOST = 20;
 
     /** A search that is shorter finds nothing. */
     private static final double TIME_LEAST = 0.2;
@@ -104,8 +102,14 @@ final class Rebalancing {
             destination.write(old.repairs(List.of(), 0, 0), "No rule is broken: there is nothing to change.", console);
             return Exit.DONE;
         }
-        Repaired repaired =
-                Repair.of(yard, ground, old, dead, keep, new Watching(), budget(seconds - elapsed(), this::ended));
+        Repaired repaired = Repair.of(
+                yard,
+                ground,
+                old,
+                dead,
+                keep,
+                new Watching(),
+                budget(REPAIR_SHARE * seconds - elapsed(), this::ended));
         if (repaired instanceof Repaired.Mended mended) {
             return write(before, mended);
         }
@@ -115,7 +119,7 @@ final class Rebalancing {
         }
         if (repaired instanceof Repaired.Impossible impossible) {
             console.err().println("No repair exists.");
-            double time = Math.min(EXPLAINING_MOST, EXPLAINING_SHARE * seconds + EXPLAINING_BEYOND);
+            double time = Math.min(EXPLAINING_MOST, Math.max(EXPLAINING_LEAST, seconds - elapsed()));
             Impasse impasse = Explaining.ofImpossible(
                     yard,
                     impossible.because(),
@@ -181,12 +185,8 @@ final class Rebalancing {
         Plan plan = mended.plan();
         List<Change> changes = Difference.between(yard, old, plan, dead, WorkTable.broken(before));
         plan = plan.repairs(changes, mended.work(), mended.workBound());
-        long reasonsFrom = System.nanoTime();
-        plan = plan.withReasons(Reasons.of(
-                yard,
-                ground,
-                plan,
-                () -> interrupt.asked() || (System.nanoTime() - reasonsFrom) / 1e9 > REASONS_SECONDS));
+        double reasonsUntil = elapsed() + Math.min(REASONS_SECONDS, REASONS_SHARE * seconds);
+        plan = plan.withReasons(Reasons.of(yard, ground, plan, () -> interrupt.asked() || elapsed() > reasonsUntil));
         List<String> parts = new ArrayList<>();
         if (before.rules().stream().anyMatch(Cautions::needed)
                 || changes.stream().anyMatch(change -> change.kind().equals("injection"))) {
@@ -224,7 +224,7 @@ final class Rebalancing {
         if (dead.isEmpty() && WorkTable.count(findings) == 0) {
             return new Remedies.Trial(0, findings.restated().cost(), Set.of());
         }
-        double time = Math.min(seconds * REMEDY_SHARE, seconds + REMEDIES_BEYOND - elapsed());
+        double time = Math.min(seconds * REMEDY_SHARE, seconds - elapsed());
         if (time < TIME_LEAST) {
             return Remedies.Trial.NONE;
         }
@@ -247,7 +247,7 @@ final class Rebalancing {
 
     /** @param proved whether there is no repair, or only none was found */
     private int clash(boolean proved) {
-        double until = elapsed() + Math.max(PERMISSIONS_LEAST, seconds + PERMISSIONS_BEYOND - elapsed());
+        double until = elapsed() + Math.max(PERMISSIONS_LEAST, seconds - elapsed());
         Permissions permissions =
                 new Permissions(keep, proved, (kept, time) -> repair(yard, kept, time), () -> until - elapsed());
         console.err().println(permissions.text());

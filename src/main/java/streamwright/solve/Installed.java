@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +16,6 @@ import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.StringUse;
 import streamwright.yard.BoardCount;
-import streamwright.yard.Drives;
 
 /** An installed plan in the indexes of a site: what of it can stay, and how many boards cannot. */
 final class Installed {
@@ -29,7 +29,7 @@ final class Installed {
     record Seat(int board, int port, int behind) {}
 
     /**
-     * A board whose model is on offer.
+     * A board whose model is on offer, and drives something that the yard has.
      *
      * @param spot where it hangs, or -1 where the yard lets none hang there
      */
@@ -45,17 +45,11 @@ final class Installed {
 
     final Set<Hop> hops = new LinkedHashSet<>();
 
-    /** Boards that cannot stay whatever is done. */
+    /** Boards that cannot stay whatever is done: none of their model may be used, or there is nothing for them to carry. */
     final int lost;
 
     /** Names of boards that no longer work; where one stays another like it is hung in its place. */
     final Set<String> dead;
-
-    /** Dead boards that drive no pixels, and so are none of {@link #boards}. */
-    final int deadOthers;
-
-    /** Props of outputs and panels that the plan has nowhere. */
-    final int fixturesForced;
 
     /** Names that no new board may take. */
     final Set<String> names = new TreeSet<>();
@@ -64,7 +58,6 @@ final class Installed {
         this.dead = dead;
         Map<String, Integer> index = new LinkedHashMap<>();
         int gone = 0;
-        int other = 0;
         Set<String> seen = new TreeSet<>();
         for (Board board : plan.boards()) {
             names.add(board.id());
@@ -73,17 +66,13 @@ final class Installed {
             }
             int model = model(site, board.model());
             if (model < 0) {
-                boolean offered = offered(site, board.model());
-                gone += offered ? 0 : 1;
-                other += offered && dead.contains(board.id()) ? 1 : 0;
+                gone++;
                 continue;
             }
             index.put(board.id(), boards.size());
             boards.add(new Standing(board, model, spot(site, board)));
         }
         lost = gone;
-        deadOthers = other;
-        fixturesForced = fixturesForced(site, plan);
         strings(site);
         Map<String, Integer> jacks = new HashMap<>();
         int jack = 0;
@@ -115,22 +104,19 @@ final class Installed {
                     behind = string == null ? UNKNOWN : string;
                 }
             }
+            fixtures(b, known);
         }
     }
 
-    private static int fixturesForced(Site site, Plan plan) {
-        Set<String> there = new TreeSet<>();
-        for (Board board : plan.boards()) {
-            Lying.on(board, 0).stream()
-                    .filter(each -> each.port() == null)
-                    .forEach(each -> there.addAll(each.carries()));
-        }
-        int forced = 0;
-        for (int i = 0; i < site.strings.length; i++) {
-            boolean nowhere = !there.contains(Lying.name(site.strings[i].prop(), site.strings[i].number()));
-            forced += site.sort[i] != Drives.PIXELS && nowhere ? 1 : 0;
-        }
-        return forced;
+    /** A prop's outputs, and a panel, are at the only port of their board. */
+    private void fixtures(int board, Map<String, Integer> known) {
+        Lying.on(boards.get(board).was(), 0).stream()
+                .filter(each -> each.port() == null)
+                .flatMap(each -> each.carries().stream())
+                .distinct()
+                .map(known::get)
+                .filter(Objects::nonNull)
+                .forEach(string -> seats.get(string).add(new Seat(board, 0, FIRST)));
     }
 
     private void hops(Cable cable, @Nullable Integer jack, Map<String, Integer> index) {
@@ -146,16 +132,11 @@ final class Installed {
 
     private static int model(Site site, String name) {
         for (int m = 0; m < site.offers.length; m++) {
-            if (site.model(m).name().equals(name) && site.model(m).drives() == Drives.PIXELS) {
+            if (site.model(m).name().equals(name)) {
                 return m;
             }
         }
         return -1;
-    }
-
-    private static boolean offered(Site site, String name) {
-        return site.yard.boards().stream()
-                .anyMatch(offer -> offer.model().name().equals(name));
     }
 
     private static int spot(Site site, Board board) {

@@ -121,7 +121,7 @@ final class Numbering {
         for (Lying now : all) {
             Board board = fresh.boards().get(now.board());
             Lying was = numbers.before(now);
-            boolean same = was != null && was.carries().equals(now.carries()) && !numbers.away(now.board());
+            boolean same = was != null && sameThings(was, now) && !numbers.away(now.board());
             boolean first = !addressed(board.model());
             long wish = first ? 1 : was != null && was.stream() == now.stream() ? was.start() : Shelf.NOWHERE;
             Shelf.Thing thing = new Shelf.Thing(now.length(), wish, same, first);
@@ -145,6 +145,13 @@ final class Numbering {
             numbers.starts.put(Numbers.place(all.get(i)), placed.at()[thingOf.get(i)]);
         }
         return true;
+    }
+
+    /** Of a port its strings in their order; of a block its props, wherever in it each of them is. */
+    private static boolean sameThings(Lying was, Lying now) {
+        return now.port() != null
+                ? was.carries().equals(now.carries())
+                : Set.copyOf(was.carries()).equals(Set.copyOf(now.carries()));
     }
 
     /** A port before that shows the same picture at the same place, and already did; -1 where there is none. */

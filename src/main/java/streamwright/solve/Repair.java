@@ -1,6 +1,5 @@
 package streamwright.solve;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -11,7 +10,6 @@ import streamwright.plan.Plan;
 import streamwright.solve.RepairLevels.Level;
 import streamwright.solve.RepairModel.Part;
 import streamwright.solve.RepairModel.Scope;
-import streamwright.yard.Drives;
 import streamwright.yard.Work;
 import streamwright.yard.Yard;
 
@@ -37,11 +35,6 @@ public final class Repair {
 
     /** New boards of a model beyond those that seem to be needed, at most. */
     private static final int MORE_BOARDS = 3;
-
-    /** First repairs that are tried where there are outputs or panels, and their share of the time. */
-    private static final int PATCHES = 200;
-
-    private static final double PATCHES_SHARE = 0.6;
 
     /** Of all the time: what parts of the yard leave to the search of the whole; and of what is left then, its share. */
     private static final double RESERVED = 0.4;
@@ -122,14 +115,9 @@ public final class Repair {
         int news = firstNews();
         if (keep.isEmpty() || !installed.dead.isEmpty()) {
             // some repair at once; of a dead board it is often all that is needed
-            patch(1);
+            patch();
         }
         if (looks.bestWork() <= bound + unit / 2) {
-            return ended(news, false, begin);
-        }
-        if (fixtures()) {
-            // the model knows of no outputs and panels, so what it would prove of the rest is no bound
-            patch(PATCHES);
             return ended(news, false, begin);
         }
         if (site.strings.length > TINY) {
@@ -159,23 +147,15 @@ public final class Repair {
         return ended(news, prove(news), begin);
     }
 
-    private boolean fixtures() {
-        return Arrays.stream(site.sort).anyMatch(sort -> sort != Drives.PIXELS);
-    }
-
-    /** Keeps what can stay and puts the rest to its cheapest places, in several orders. */
-    private void patch(int tries) {
+    /** Keeps what can stay and puts the rest to its cheapest places. */
+    private void patch() {
         Patch patch = new Patch(yard, old, site);
-        double enough = effort.secondsLeft() * (1 - PATCHES_SHARE);
-        for (int round = 0; round < tries && (round == 0 || effort.secondsLeft() > enough); round++) {
-            Layout patched = patch.filled(effort.seed() + round);
-            if (patched != null) {
-                looks.look(patched);
-            }
+        Layout patched = patch.filled(effort.seed());
+        if (patched != null) {
+            looks.look(patched);
         }
         // a tiny yard is searched as a whole, which also ends where there is nothing to find
-        boolean searched = site.strings.length <= TINY && !fixtures();
-        if (looks.best() == null && keep.isEmpty() && !searched) {
+        if (looks.best() == null && keep.isEmpty() && site.strings.length > TINY) {
             Layout planned = patch.planned(ground, effort);
             if (planned != null) {
                 looks.look(planned);
@@ -208,7 +188,7 @@ public final class Repair {
     }
 
     private Repaired ended(int news, boolean impossible, long begin) {
-        if (looks.best() != null && !fixtures() && looks.bestWork() > minutes.board() * installed.down()) {
+        if (looks.best() != null && looks.bestWork() > minutes.board() * installed.down()) {
             searching.cheapen(Part.of(news, Scope.ALL, Set.of(), frozen));
         }
         double seconds = (System.nanoTime() - begin) / 1e9;
@@ -226,12 +206,7 @@ public final class Repair {
 
     /** Strings that need a lead in every repair. */
     private int forced() {
-        int forced = installed.fixturesForced;
-        for (int i = 0; i < site.strings.length; i++) {
-            boolean none = installed.seats.get(i).isEmpty() && site.sort[i] == Drives.PIXELS;
-            forced += none ? 1 : 0;
-        }
-        return forced;
+        return (int) installed.seats.stream().filter(List::isEmpty).count();
     }
 
     private int firstNews() {

@@ -154,7 +154,7 @@ final class RepairBoards {
                 for (int p = 0; on != null && p < on.length; p++) {
                     // rounded down, so that nothing allowed is forbidden
                     amps.addTerm(on[p], (long) Math.floor(site.draw[i] * AMPS));
-                    if (voltsDiffer) {
+                    if (voltsDiffer && model.pixels(i)) {
                         model.cp.addImplication(on[p], volt(volts, site.kind[i]));
                     }
                 }

@@ -82,6 +82,9 @@ final class RepairCuts {
     /** That a chain's wires are there the model knows; what is left is power. */
     private boolean unpowered(RepairFound found, RepairFound.ChainOn chain) {
         int[] strings = chain.strings().stream().mapToInt(Integer::intValue).toArray();
+        if (!model.pixels(strings[0])) {
+            return false;
+        }
         int spot = spot(found, chain.board());
         int of = model.boards.get(chain.board()).model();
         Site.Wire lead = Objects.requireNonNull(site.lead(spot, strings[0]));

@@ -14,7 +14,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import streamwright.layout.Layout;
 import streamwright.yard.BoardModel;
+import streamwright.yard.Drives;
 import streamwright.yard.PixelString;
+import streamwright.yard.Prop;
 
 /** A solution of the repair model, read: its layout, and what cuts need of it. */
 final class RepairFound {
@@ -35,12 +37,16 @@ final class RepairFound {
     /** Everything that tells this layout from another. */
     final List<Literal> literals = new ArrayList<>();
 
+    private static final int LAYOUTS_MOST = 40;
+
+    private final RepairBlocks blocks;
     private final Map<String, Integer> heard = new HashMap<>();
     private final Set<Integer> idStays = new HashSet<>();
 
     RepairFound(RepairModel model, CpSolver solver) {
         this.model = model;
         this.solver = solver;
+        blocks = new RepairBlocks(model, this::is);
         boards();
         cables();
         chains();
@@ -116,7 +122,7 @@ final class RepairFound {
     }
 
     private void stream(int board, int port) {
-        int fixed = model.modelOf(board).ports().get(port);
+        int fixed = model.sockets(board)[port];
         if (fixed != BoardModel.ANY) {
             heard.put(board + " " + port, fixed);
             return;
@@ -130,7 +136,21 @@ final class RepairFound {
         }
     }
 
-    Layout layout() {
+    /** Whether no other layout of the solution could take less; known once its layouts have been seen. */
+    boolean exact() {
+        return blocks.exact();
+    }
+
+    /** Ways to lay the solution out, of which the first changes the least; more than one where channels are kept. */
+    List<Layout> layouts() {
+        List<Layout> all = new ArrayList<>(List.of(layout()));
+        while (blocks.next() && all.size() < LAYOUTS_MOST) {
+            all.add(layout());
+        }
+        return all;
+    }
+
+    private Layout layout() {
         List<Layout.Run> runs = new ArrayList<>();
         Set<String> names = new HashSet<>(model.installed.names);
         for (CableOf cable : cables) {
@@ -142,7 +162,7 @@ final class RepairFound {
             Map<Integer, Integer> ids = ids(cable);
             List<Layout.Hung> hung = new ArrayList<>();
             for (int b : cable.boards) {
-                hung.add(board(b, ids.get(b), names));
+                hung.add(board(cable.jack, b, ids.get(b), names));
             }
             runs.add(new Layout.Run(model.site.controllers[controller], cable.jack - first + 1, hung));
         }
@@ -167,7 +187,7 @@ final class RepairFound {
         return ids;
     }
 
-    private Layout.Hung board(int b, @Nullable Integer id, Set<String> names) {
+    private Layout.Hung board(int jack, int b, @Nullable Integer id, Set<String> names) {
         RepairModel.Candidate candidate = model.boards.get(b);
         int spot = candidate.spots()[Objects.requireNonNull(place.get(b))];
         String name = candidate.installed() >= 0
@@ -177,14 +197,27 @@ final class RepairFound {
             name = names.add("B" + number) ? "B" + number : null;
         }
         List<Layout.Chain> ports = new ArrayList<>();
+        List<Integer> fixtures = new ArrayList<>();
         for (ChainOn chain : chains) {
-            if (chain.board == b) {
+            if (chain.board == b && !model.pixels(chain.strings.get(0))) {
+                fixtures.addAll(chain.strings);
+            } else if (chain.board == b) {
                 List<PixelString> strings =
                         chain.strings.stream().map(i -> model.site.strings[i]).toList();
                 int stream = Objects.requireNonNull(heard.get(b + " " + chain.port));
                 ports.add(new Layout.Chain(chain.port + 1, stream, strings));
             }
         }
-        return new Layout.Hung(name, id, model.site.model(candidate.model()), model.site.spots[spot], ports);
+        BoardModel of = model.modelOf(b);
+        Layout.Block block = null;
+        List<Prop> panels = List.of();
+        if (of.drives() == Drives.OUTPUTS) {
+            block = blocks.block(jack, b, Objects.requireNonNull(heard.get(b + " 0")), fixtures);
+        } else if (of.drives() == Drives.PANEL) {
+            panels = fixtures.stream()
+                    .map(i -> model.site.yard.props().get(model.site.prop[i]))
+                    .toList();
+        }
+        return new Layout.Hung(name, id, of, model.site.spots[spot], ports, block, panels);
     }
 }

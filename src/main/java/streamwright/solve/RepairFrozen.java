@@ -35,7 +35,7 @@ final class RepairFrozen {
 
     private static Map<Integer, List<String>> ports(Board board) {
         Map<Integer, List<String>> ports = new HashMap<>();
-        board.ports().forEach(port -> ports.put(port.port(), Lying.names(port)));
+        Lying.on(board, 0).forEach(each -> ports.put(each.slot(), each.carries()));
         return ports;
     }
 
@@ -85,11 +85,15 @@ final class RepairFrozen {
                 for (Installed.Seat seat : seats) {
                     here |= seat.board() == b;
                 }
-                wrong = (here && (loose || brokenLead(i, b))) || (loose && site.lead(standing.spot(), i) != null);
+                wrong = (here && (loose || brokenLead(i, b))) || (loose && within(standing, i));
             }
             frozen[b] = !full[b] && !wrong;
         }
         return frozen;
+    }
+
+    private boolean within(Installed.Standing board, int string) {
+        return site.drives(board.model(), site.sort[string]) && site.lead(board.spot(), string) != null;
     }
 
     private boolean brokenLead(int string, int board) {

@@ -1,9 +1,7 @@
 package streamwright.solve;
 
-import java.util.Arrays;
 import java.util.stream.IntStream;
 import streamwright.yard.BoardCount;
-import streamwright.yard.Drives;
 import streamwright.yard.Work;
 
 /** Work that every repair takes, by counting alone. */
@@ -32,15 +30,10 @@ final class RepairLeast {
             }
         });
         int moved = IntStream.of(alone).sorted().limit(surplus).sum();
-        int news = fixtures(site) ? 0 : installed.missing(count);
-        double down = installed.lost + installed.deadOthers + Math.max(dead, surplus);
+        int news = installed.missing(count);
+        double down = installed.lost + Math.max(dead, surplus);
         return minutes.board() * (down + news)
                 + minutes.hop() * news
                 + minutes.lead() * (moved + Math.max(forced, news));
-    }
-
-    /** Boards of outputs and panels are none of those installed, but count. */
-    private static boolean fixtures(Site site) {
-        return Arrays.stream(site.sort).anyMatch(sort -> sort != Drives.PIXELS);
     }
 }

@@ -80,7 +80,8 @@ final class RepairLook {
             judge.mended(plan, work);
         }
         double injections = site.yard.work().injection() * newInjections(plan);
-        return new Seen(work, numbered.exact() ? work - injections : -1);
+        // copies may come to share pixels that they did not share before, which numbering does not try
+        return new Seen(work, numbered.exact() && !site.copies ? work - injections : -1);
     }
 
     /** That no plan of a layout was found; none may be certain only where places on streams may change freely. */

@@ -18,7 +18,8 @@ import streamwright.yard.Drives;
 /**
  * The repairs of an installed plan as a constraint model: which boards stay, move or are new, which way the cables run,
  * and which port every string is on. It knows every rule but lengths of hops and cables, injections and where things
- * lie on streams and in channels, and counts all work but injections, start pixels and windows. So it is a relaxation:
+ * lie on streams, in channels and among a board's outputs, and counts all work but injections, start pixels, windows and
+ * outputs that move on their board. So it is a relaxation:
  * each repair is a solution of it that costs at most the repair's work, and a bound of it is a bound of the work. What
  * it does not know is told to it by cuts, each of which only takes away what breaks a rule or has been looked at.
  */
@@ -85,6 +86,12 @@ final class RepairModel {
     /** Of each board, port and stream, for ports that can be set to any. */
     final @Nullable BoolVar[][][] heard;
 
+    /** Of each jack and stream what outputs and panels put there. */
+    final List<List<List<RepairFixtures.Part>>> parts = new ArrayList<>();
+
+    /** Of each jack and stream the kind of its pixels; null where the yard has but one. */
+    final @Nullable BoolVar[][][] kind;
+
     /** Of each installed board: whether its ID stays. */
     final BoolVar[] idStays;
 
@@ -125,6 +132,14 @@ final class RepairModel {
         heard = new BoolVar[boards.size()][][];
         last = new BoolVar[n];
         stream = new BoolVar[n][jacks][];
+        kind = new BoolVar[jacks][][];
+        for (int j = 0; j < jacks; j++) {
+            List<List<RepairFixtures.Part>> streams = new ArrayList<>();
+            for (int k = 0; k < streams(j); k++) {
+                streams.add(new ArrayList<>());
+            }
+            parts.add(streams);
+        }
         new RepairTrunk(this).build();
         new RepairStrings(this).build();
         new RepairStreams(this).build();
@@ -180,7 +195,7 @@ final class RepairModel {
                 spots.add(standing.spot());
             }
             for (int s = 0; s < site.spots.length; s++) {
-                boolean may = moves ? site.reach[s].length > 0 : standing.spot() < 0 && reachesOwn(b, s);
+                boolean may = moves ? reaches(s, standing.model()) : standing.spot() < 0 && reachesOwn(b, s);
                 if (s != standing.spot() && may && !fixed) {
                     spots.add(s);
                 }
@@ -190,11 +205,10 @@ final class RepairModel {
         for (int m = 0; m < site.offers.length; m++) {
             Candidate before = null;
             // an offer stands once for each voltage; here a board takes what hangs on it
-            boolean pixels = site.model(m).drives() == Drives.PIXELS && site.stock[m] == m;
-            for (int k = 0; k < news && pixels; k++) {
+            for (int k = 0; k < news && site.stock[m] == m; k++) {
                 List<Integer> spots = new ArrayList<>();
                 for (int s = 0; s < site.spots.length; s++) {
-                    if (site.reach[s].length > 0) {
+                    if (reaches(s, m)) {
                         spots.add(s);
                     }
                 }
@@ -205,6 +219,16 @@ final class RepairModel {
                 before = next;
             }
         }
+    }
+
+    /** Whether a board of the model could carry something from a spot. */
+    private boolean reaches(int spot, int of) {
+        for (Site.Wire wire : site.reach[spot]) {
+            if (site.drives(of, site.sort[wire.to()])) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean reachesOwn(int board, int spot) {
@@ -247,8 +271,18 @@ final class RepairModel {
         return site.model(boards.get(board).model).addressed();
     }
 
+    /** Ports; for outputs and panels one, where the block or the panel is. */
     int ports(int board) {
-        return modelOf(board).ports().size();
+        return sockets(board).length;
+    }
+
+    /** Of each port the stream that it hears, 1-based, or {@link BoardModel#ANY}. */
+    int[] sockets(int board) {
+        return site.sockets.heard[boards.get(board).model];
+    }
+
+    boolean pixels(int string) {
+        return site.sort[string] == Drives.PIXELS;
     }
 
     /** The model of a board. */

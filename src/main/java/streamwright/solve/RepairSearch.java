@@ -5,11 +5,15 @@ import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import streamwright.layout.Layout;
 import streamwright.solve.RepairModel.Part;
 
 /** Searches parts of all repairs: solves their model, looks at what it finds, tells it what it did not know. */
 final class RepairSearch {
     private static final int CHEAPER_ROUNDS = 40;
+
+    /** What is shorter is no search. */
+    private static final double SECONDS_LEAST = 0.02;
 
     private final Site site;
     private final Installed installed;
@@ -46,11 +50,15 @@ final class RepairSearch {
      *     none
      */
     double search(Part part, double seconds) {
+        long from = System.nanoTime();
+        // a model of the whole takes its time to be stated
+        if (effort.stopped() || seconds < SECONDS_LEAST) {
+            return 0;
+        }
         RepairModel model = new RepairModel(site, installed, keep, part, unit);
         RepairCuts cuts = new RepairCuts(model, looks.injected());
         double proved = 0;
         double seen = Double.POSITIVE_INFINITY;
-        long from = System.nanoTime();
         new RepairHint(model).add();
         while (!effort.stopped()) {
             double left = seconds - (System.nanoTime() - from) / 1e9;
@@ -79,7 +87,7 @@ final class RepairSearch {
             if (cuts.forbid(found)) {
                 continue;
             }
-            RepairLook.Seen look = looks.look(found.layout());
+            RepairLook.Seen look = look(found);
             if (looks.bestWork() < below) {
                 bestShown = shown;
                 bestPart = part;
@@ -94,12 +102,27 @@ final class RepairSearch {
         return proved;
     }
 
+    /** The least of what each layout of a solution takes. */
+    private RepairLook.Seen look(RepairFound found) {
+        double work = Double.POSITIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
+        for (Layout layout : found.layouts()) {
+            RepairLook.Seen seen = looks.look(layout);
+            work = Math.min(work, seen.work());
+            least = Math.min(least, seen.least());
+        }
+        return new RepairLook.Seen(work, found.exact() ? least : -1);
+    }
+
     /**
      * Looks for a cheaper layout of the same work, among those of the part in which the best was found.
      *
      * @param part where the best comes from elsewhere
      */
     void cheapen(Part part) {
+        if (effort.secondsLeft() < SECONDS_LEAST) {
+            return;
+        }
         Part of = bestPart == null ? part : bestPart;
         RepairModel model = new RepairModel(site, installed, keep, of, unit);
         RepairCuts cuts = new RepairCuts(model, looks.injected());
@@ -117,7 +140,7 @@ final class RepairSearch {
             if (cuts.forbid(found)) {
                 continue;
             }
-            RepairLook.Seen look = looks.look(found.layout());
+            RepairLook.Seen look = look(found);
             if (look.work() <= looks.bestWork() + 1e-9 && status == CpSolverStatus.OPTIMAL) {
                 return;
             }

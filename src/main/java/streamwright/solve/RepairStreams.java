@@ -1,6 +1,7 @@
 package streamwright.solve;
 
 import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.Constraint;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
@@ -39,6 +40,7 @@ final class RepairStreams {
         leads();
         jumpers();
         hearing();
+        new RepairFixtures(model).build();
         kinds();
         if (!site.kept.on) {
             loads();
@@ -109,6 +111,10 @@ final class RepairStreams {
             most = Math.max(most, model.streams(j));
         }
         for (int i = 0; i < site.strings.length; i++) {
+            // blocks and panels may lie on several, and are told apart by their boards
+            if (!model.pixels(i)) {
+                continue;
+            }
             List<Literal> all = new ArrayList<>();
             for (int j = 0; j < model.jacks; j++) {
                 BoolVar[] streams = new BoolVar[model.streams(j)];
@@ -121,10 +127,10 @@ final class RepairStreams {
             model.cp.addExactlyOne(all);
         }
         for (int b = 0; b < model.boards.size(); b++) {
-            List<Integer> ports = model.modelOf(b).ports();
-            model.heard[b] = new BoolVar[ports.size()][];
-            for (int p = 0; p < ports.size(); p++) {
-                if (ports.get(p) == BoardModel.ANY) {
+            int[] ports = model.sockets(b);
+            model.heard[b] = new BoolVar[ports.length][];
+            for (int p = 0; p < ports.length; p++) {
+                if (ports[p] == BoardModel.ANY) {
                     BoolVar[] heard = new BoolVar[most];
                     for (int k = 0; k < most; k++) {
                         heard[k] = model.bool();
@@ -133,8 +139,8 @@ final class RepairStreams {
                     model.heard[b][p] = heard;
                 }
                 for (int i = 0; i < site.strings.length; i++) {
-                    if (model.on[i][b] != null) {
-                        hears(i, b, p, ports.get(p) - 1, most);
+                    if (model.on[i][b] != null && model.pixels(i)) {
+                        hears(i, b, p, ports[p] - 1, most);
                     }
                 }
             }
@@ -176,12 +182,24 @@ final class RepairStreams {
             return;
         }
         for (int j = 0; j < model.jacks; j++) {
+            BoolVar[][] kinds = new BoolVar[model.streams(j)][];
+            model.kind[j] = kinds;
             for (int k = 0; k < model.streams(j); k++) {
                 BoolVar[] kind = new BoolVar[site.kinds.length];
                 for (int q = 0; q < kind.length; q++) {
                     kind[q] = model.bool();
                 }
                 model.cp.addAtMostOne(kind);
+                kinds[k] = kind;
+                for (RepairFixtures.Part part : model.parts.get(j).get(k)) {
+                    if (part.kind() >= 0) {
+                        model.cp.addImplication(part.on(), kind[part.kind()]);
+                    } else {
+                        List<Literal> some = new ArrayList<>(List.of(kind));
+                        some.add(part.on().not());
+                        model.cp.addBoolOr(some);
+                    }
+                }
                 for (int i = 0; i < site.strings.length; i++) {
                     BoolVar[] streams = model.stream[i][j];
                     if (streams != null) {
@@ -221,7 +239,20 @@ final class RepairStreams {
                             add(load, i, j, k, originals.get(i));
                         }
                     }
-                    model.cp.addLessOrEqual(load, site.limit[controller][q]);
+                    int limit = site.limit[controller][q];
+                    model.cp.addLessOrEqual(load, limit);
+                    List<RepairFixtures.Part> parts = model.parts.get(j).get(k);
+                    if (!parts.isEmpty()) {
+                        for (RepairFixtures.Part part : parts) {
+                            load.addTerm(part.on(), part.pixels()[q]);
+                        }
+                        Constraint all = model.cp.addLessOrEqual(load, limit);
+                        BoolVar[][] kinds = model.kind[j];
+                        // a block takes pixels of the stream's kind, whichever that is
+                        if (kinds != null) {
+                            all.onlyEnforceIf(kinds[k][q]);
+                        }
+                    }
                 }
             }
         }

@@ -7,6 +7,7 @@ import com.google.ortools.sat.MultipleCircuitConstraint;
 import java.util.ArrayList;
 import java.util.List;
 import streamwright.solve.RepairModel.Scope;
+import streamwright.yard.Drives;
 
 /** Strings of the repair model: each on one port, first there or behind one other. */
 final class RepairStrings {
@@ -21,6 +22,9 @@ final class RepairStrings {
 
     /** Whether a string may be plugged into a board. */
     private boolean mayPlug(int string, int board) {
+        if (model.modelOf(board).drives() != model.site.sort[string]) {
+            return false;
+        }
         List<Installed.Seat> seats = model.installed.seats.get(string);
         boolean still = !seats.isEmpty() && seats.stream().allMatch(seat -> model.frozen[seat.board()]);
         if (board < model.frozen.length && model.frozen[board] && !seats.isEmpty() && !still) {
@@ -164,7 +168,9 @@ final class RepairStrings {
                         heads.add(model.head[i][b][p]);
                     }
                 }
-                model.cp.addAtMostOne(heads);
+                if (model.modelOf(b).drives() != Drives.OUTPUTS) {
+                    model.cp.addAtMostOne(heads);
+                }
                 any.addAll(heads);
             }
             any.add(model.boards.get(b).used().not());

@@ -21,8 +21,10 @@ final class RepairTight {
 
     void build() {
         for (int i = 0; i < site.strings.length; i++) {
-            onCables(i);
-            onStreams(i);
+            if (model.pixels(i)) {
+                onCables(i);
+                onStreams(i);
+            }
         }
     }
 

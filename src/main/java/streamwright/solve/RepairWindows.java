@@ -93,6 +93,9 @@ final class RepairWindows {
         List<IntervalVar> all = new ArrayList<>();
         Map<Long, IntervalVar> once = new LinkedHashMap<>();
         for (int i = 0; i < channel.length; i++) {
+            if (!model.pixels(i)) {
+                continue;
+            }
             if (site.kept.on) {
                 begin[i] = LinearExpr.constant(channel[i]);
                 end[i] = LinearExpr.constant(channel[i] + length[i]);
@@ -160,6 +163,18 @@ final class RepairWindows {
             model.cp.addGreaterOrEqual(to, end[i]).onlyEnforceIf(on);
             long limit = site.limit[controller][site.kind[i]] * (long) site.kept.width[site.kind[i]];
             model.cp.addLessOrEqual(size, limit).onlyEnforceIf(on);
+        }
+        for (RepairFixtures.Part part : model.parts.get(jack).get(stream)) {
+            if (part.begin() == null || part.end() == null) {
+                continue;
+            }
+            model.cp.addImplication(part.on(), used);
+            model.cp.addLessOrEqual(from, part.begin()).onlyEnforceIf(part.on());
+            model.cp.addGreaterOrEqual(to, part.end()).onlyEnforceIf(part.on());
+            if (part.kind() >= 0) {
+                long limit = site.limit[controller][part.kind()] * (long) site.kept.width[part.kind()];
+                model.cp.addLessOrEqual(size, limit).onlyEnforceIf(part.on());
+            }
         }
         model.cp.addEquality(LinearExpr.newBuilder().add(from).add(size), to).onlyEnforceIf(used);
         return model.cp.newOptionalIntervalVar(from, size, to, used, "");

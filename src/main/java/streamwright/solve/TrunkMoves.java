@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import streamwright.yard.Drives;
 import streamwright.yard.Work;
 
 /**
@@ -56,7 +57,9 @@ final class TrunkMoves {
                 share[c][b] = new double[64];
             }
             for (int i = 0; i < site.strings.length; i++) {
-                for (Installed.Seat seat : installed.seats.get(i)) {
+                // where outputs and panels lie is left to the model
+                List<Installed.Seat> seats = site.sort[i] == Drives.PIXELS ? installed.seats.get(i) : List.of();
+                for (Installed.Seat seat : seats) {
                     int stream = stream(seat);
                     double part = site.pixels[i] / (double) Math.max(1, site.limit[c][site.kind[i]]);
                     all += part;

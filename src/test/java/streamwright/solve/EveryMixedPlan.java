@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import streamwright.check.Audit;
 import streamwright.check.Findings;
@@ -74,8 +75,10 @@ final class EveryMixedPlan {
     private final List<Unit> units = new ArrayList<>();
     private final List<Board> boards = new ArrayList<>();
     private final List<List<Board>> jacks = new ArrayList<>();
+    private @Nullable Consumer<Layout> visitor;
     private double best = Double.POSITIVE_INFINITY;
     private long tried;
+    private long most = TRIED_MOST;
 
     EveryMixedPlan(Yard yard, Ground ground) {
         this.yard = yard;
@@ -87,13 +90,20 @@ final class EveryMixedPlan {
 
     /** Whether there were too many plans to try them all. */
     boolean tooMany() {
-        return tried > TRIED_MOST;
+        return tried > most;
     }
 
     /** The cost of the cheapest plan, empty where there is none. */
     OptionalDouble optimum() {
         string(0);
         return best < Double.POSITIVE_INFINITY ? OptionalDouble.of(best) : OptionalDouble.empty();
+    }
+
+    /** Shows every layout, also those that break rules, and each place of outputs in their block; not the optimum. */
+    void visit(long layoutsMost, Consumer<Layout> each) {
+        most = layoutsMost;
+        visitor = each;
+        string(0);
     }
 
     private void string(int next) {
@@ -188,6 +198,19 @@ final class EveryMixedPlan {
 
     /** The cost is the same for all plugs, so a plan that is too dear needs none. */
     private void plugged() {
+        Consumer<Layout> shown = visitor;
+        if (shown != null) {
+            plug(0, 0, () -> {
+                tried++;
+                shown.accept(layout());
+                return tooMany();
+            });
+            boards.forEach(board -> {
+                board.chains.clear();
+                board.block = null;
+            });
+            return;
+        }
         BooleanSupplier worth = () -> {
             Findings found = audit();
             return found.restated().cost() < best - 1e-9
@@ -246,11 +269,43 @@ final class EveryMixedPlan {
         }
         for (int s : heard(board.model.hears(), streams)) {
             for (var kind : yard.streamKinds()) {
+                if (visitor != null && !yard.keepChannels()) {
+                    if (anywhere(b, u, new Layout.Block(s, lines(unit.props, 1), kind), 0, new ArrayList<>(), end)) {
+                        return true;
+                    }
+                    continue;
+                }
                 for (int first = 1; first <= (yard.keepChannels() ? board.model.outputs() : 1); first++) {
                     board.block = new Layout.Block(s, lines(unit.props, first), kind);
                     if (plug(b, u + 1, end)) {
                         return true;
                     }
+                }
+            }
+        }
+        return false;
+    }
+
+    /** The block with its props in all places that do not overlap. */
+    private boolean anywhere(
+            int b, int u, Layout.Block block, int next, List<Layout.Lines> placed, BooleanSupplier end) {
+        if (next == block.props().size()) {
+            boards.get(b).block = new Layout.Block(block.stream(), placed, block.kind());
+            return plug(b, u + 1, end);
+        }
+        Prop prop = block.props().get(next).prop();
+        int outputs = boards.get(b).model.outputs();
+        for (int first = 1; first + prop.outputs() <= outputs + 1; first++) {
+            int from = first;
+            boolean free = placed.stream()
+                    .allMatch(other ->
+                            other.first() + other.prop().outputs() <= from || from + prop.outputs() <= other.first());
+            if (free) {
+                placed.add(new Layout.Lines(prop, first));
+                boolean ended = anywhere(b, u, block, next + 1, placed, end);
+                placed.remove(placed.size() - 1);
+                if (ended) {
+                    return true;
                 }
             }
         }
@@ -281,6 +336,10 @@ final class EveryMixedPlan {
 
     private Findings audit() {
         tried++;
+        return Audit.of(yard, Assembly.plan(yard, ground, layout()));
+    }
+
+    private Layout layout() {
         List<Layout.Run> runs = new ArrayList<>();
         for (int j = 0; j < jacks.size(); j++) {
             List<Layout.Hung> hung = new ArrayList<>();
@@ -294,6 +353,6 @@ final class EveryMixedPlan {
             }
             runs.add(new Layout.Run(yard.controllers().get(0), j + 1, hung));
         }
-        return Audit.of(yard, Assembly.plan(yard, ground, new Layout(runs)));
+        return new Layout(runs);
     }
 }

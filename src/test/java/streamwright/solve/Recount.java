@@ -7,9 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import streamwright.plan.Board;
 import streamwright.plan.Cable;
+import streamwright.plan.Outputs;
+import streamwright.plan.PanelUse;
 import streamwright.plan.Plan;
 import streamwright.plan.PortUse;
 import streamwright.plan.StreamUse;
@@ -51,6 +55,11 @@ record Recount(double structure, double settings) {
             structure +=
                     string(work, wasOn.get(entry.getKey()), entry.getValue().get(0));
         }
+        Map<String, List<String>> fittedOn = fittings(before);
+        for (Map.Entry<String, List<String>> entry : fittings(after).entrySet()) {
+            structure +=
+                    fitting(work, fittedOn.get(entry.getKey()), entry.getValue().get(0));
+        }
         structure += work.hop() * hops(yard, before, after, now);
         Set<String> injected = injections(before);
         structure += work.injection()
@@ -60,7 +69,7 @@ record Recount(double structure, double settings) {
         for (Map.Entry<String, Board> entry : now.entrySet()) {
             Board old = was.get(entry.getKey());
             if (old != null && old.at().equals(entry.getValue().at())) {
-                settings += work.setting() * ports(old, entry.getValue());
+                settings += work.setting() * (ports(old, entry.getValue()) + blocks(old, entry.getValue()));
             }
         }
         settings += work.setting() * windows(before, after);
@@ -99,6 +108,58 @@ record Recount(double structure, double settings) {
         }
         String alike = now.substring(0, now.lastIndexOf('|') + 1);
         return before.stream().anyMatch(each -> each.startsWith(alike)) ? work.replug() : work.lead();
+    }
+
+    /** Of each prop of outputs and each panel its places, as board and outputs. */
+    private static Map<String, List<String>> fittings(Plan plan) {
+        Map<String, List<String>> fittings = new HashMap<>();
+        for (Board board : plan.boards()) {
+            Map<String, Set<Integer>> outputs = new HashMap<>();
+            if (board.outputs() != null) {
+                board.outputs()
+                        .lines()
+                        .forEach(line -> outputs.computeIfAbsent(line.prop(), key -> new TreeSet<>())
+                                .add(line.output()));
+            }
+            board.panels().forEach(panel -> outputs.put(panel.prop(), Set.of()));
+            outputs.forEach((prop, lines) -> fittings.computeIfAbsent(prop, key -> new ArrayList<>())
+                    .add(board.id() + "/" + board.model() + "|" + lines));
+        }
+        return fittings;
+    }
+
+    private static double fitting(Work work, @Nullable List<String> before, String now) {
+        if (before != null && before.contains(now)) {
+            return 0;
+        }
+        String board = now.substring(0, now.lastIndexOf('|') + 1);
+        return before != null && before.stream().anyMatch(each -> each.startsWith(board)) ? work.replug() : work.lead();
+    }
+
+    /** Blocks with the props that they had and parts of panels that begin elsewhere. */
+    private static long blocks(Board old, Board now) {
+        long set = 0;
+        Outputs was = old.outputs();
+        Outputs is = now.outputs();
+        if (was != null && is != null && props(was).equals(props(is))) {
+            set += was.stream() != is.stream() || was.startPixel() != is.startPixel() ? 1 : 0;
+        }
+        for (PanelUse panel : now.panels()) {
+            for (PanelUse before : old.panels()) {
+                for (int p = 0;
+                        before.prop().equals(panel.prop()) && p < panel.parts().size();
+                        p++) {
+                    PanelUse.Part a = before.parts().get(p);
+                    PanelUse.Part b = panel.parts().get(p);
+                    set += a.stream() != b.stream() || a.startPixel() != b.startPixel() ? 1 : 0;
+                }
+            }
+        }
+        return set;
+    }
+
+    private static Set<String> props(Outputs block) {
+        return block.lines().stream().map(Outputs.Line::prop).collect(Collectors.toSet());
     }
 
     private static Set<Set<String>> pairs(Plan plan) {
@@ -167,6 +228,17 @@ record Recount(double structure, double settings) {
                 carried.computeIfAbsent(
                                 board.controller() + " " + board.jack() + " " + port.stream(), key -> new HashSet<>())
                         .addAll(names(port));
+            }
+            String cable = board.controller() + " " + board.jack() + " ";
+            Outputs block = board.outputs();
+            if (block != null) {
+                carried.computeIfAbsent(cable + block.stream(), key -> new HashSet<>())
+                        .addAll(props(block));
+            }
+            for (PanelUse panel : board.panels()) {
+                panel.parts()
+                        .forEach(part -> carried.computeIfAbsent(cable + part.stream(), key -> new HashSet<>())
+                                .add(panel.prop()));
             }
         }
         return carried;
