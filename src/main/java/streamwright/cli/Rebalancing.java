@@ -103,13 +103,7 @@ final class Rebalancing {
             return Exit.DONE;
         }
         Repaired repaired = Repair.of(
-                yard,
-                ground,
-                old,
-                dead,
-                keep,
-                new Watching(),
-                budget(REPAIR_SHARE * seconds - elapsed(), this::ended));
+                yard, ground, old, dead, keep, new Watching(), budget(REPAIR_SHARE * seconds - elapsed(), this::ended));
         if (repaired instanceof Repaired.Mended mended) {
             return write(before, mended);
         }

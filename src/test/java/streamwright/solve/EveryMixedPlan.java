@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import streamwright.check.Audit;
 import streamwright.check.Findings;
@@ -99,7 +100,7 @@ final class EveryMixedPlan {
         return best < Double.POSITIVE_INFINITY ? OptionalDouble.of(best) : OptionalDouble.empty();
     }
 
-    /** Shows every layout, also those that break rules, and each place of outputs in their block; not the optimum. */
+    /** Shows every layout, also those that break rules, on all jacks, with each place of outputs in their block. */
     void visit(long layoutsMost, Consumer<Layout> each) {
         most = layoutsMost;
         visitor = each;
@@ -196,13 +197,30 @@ final class EveryMixedPlan {
         }
     }
 
+    /** Every way of giving the cables jacks: for the cost they are all the same, for the work they are not. */
+    private void onJacks(List<Integer> numbers, Consumer<List<Integer>> each) {
+        if (numbers.size() == jacks.size()) {
+            each.accept(numbers);
+            return;
+        }
+        for (int jack = 1; jack <= yard.controllers().get(0).model().jacks(); jack++) {
+            if (!numbers.contains(jack)) {
+                numbers.add(jack);
+                onJacks(numbers, each);
+                numbers.remove(numbers.size() - 1);
+            }
+        }
+    }
+
     /** The cost is the same for all plugs, so a plan that is too dear needs none. */
     private void plugged() {
         Consumer<Layout> shown = visitor;
         if (shown != null) {
             plug(0, 0, () -> {
-                tried++;
-                shown.accept(layout());
+                onJacks(new ArrayList<>(), numbers -> {
+                    tried++;
+                    shown.accept(layout(numbers));
+                });
                 return tooMany();
             });
             boards.forEach(board -> {
@@ -313,9 +331,7 @@ final class EveryMixedPlan {
     }
 
     private static int[] heard(int wired, int streams) {
-        return wired == BoardModel.ANY
-                ? java.util.stream.IntStream.rangeClosed(1, streams).toArray()
-                : new int[] {wired};
+        return wired == BoardModel.ANY ? IntStream.rangeClosed(1, streams).toArray() : new int[] {wired};
     }
 
     /** The props' outputs: one behind the other, or where their kept channels say once the first of them is placed. */
@@ -336,10 +352,11 @@ final class EveryMixedPlan {
 
     private Findings audit() {
         tried++;
-        return Audit.of(yard, Assembly.plan(yard, ground, layout()));
+        List<Integer> numbers = IntStream.rangeClosed(1, jacks.size()).boxed().toList();
+        return Audit.of(yard, Assembly.plan(yard, ground, layout(numbers)));
     }
 
-    private Layout layout() {
+    private Layout layout(List<Integer> numbers) {
         List<Layout.Run> runs = new ArrayList<>();
         for (int j = 0; j < jacks.size(); j++) {
             List<Layout.Hung> hung = new ArrayList<>();
@@ -351,7 +368,7 @@ final class EveryMixedPlan {
                         : List.of();
                 hung.add(new Layout.Hung(null, null, board.model, board.spot, board.chains, board.block, panels));
             }
-            runs.add(new Layout.Run(yard.controllers().get(0), j + 1, hung));
+            runs.add(new Layout.Run(yard.controllers().get(0), numbers.get(j), hung));
         }
         return new Layout(runs);
     }
