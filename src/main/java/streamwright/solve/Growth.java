@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.PriorityQueue;
 import streamwright.solve.Continuations.Next;
 import streamwright.yard.Drives;
 
@@ -82,26 +81,6 @@ final class Growth {
         return cheapest.values().stream()
                 .sorted(Comparator.comparingDouble(Next::cost).thenComparingInt(Next::item))
                 .toArray(Next[]::new);
-    }
-
-    /** Of each item: the fewest steps of a chain up to its end that begins with one of the heads; or more than any has. */
-    int[] stepsFrom(int[] heads) {
-        int[] least = new int[next.length];
-        Arrays.fill(least, Integer.MAX_VALUE);
-        PriorityQueue<int[]> ends = new PriorityQueue<>(Comparator.comparingInt(end -> end[1]));
-        for (int head : heads) {
-            ends.add(new int[] {head, whole[head]});
-        }
-        while (!ends.isEmpty()) {
-            int[] end = ends.remove();
-            if (end[1] <= table && end[1] < least[end[0]]) {
-                least[end[0]] = end[1];
-                for (Next to : next[end[0]]) {
-                    ends.add(new int[] {to.item(), end[1] + whole[to.item()]});
-                }
-            }
-        }
-        return least;
     }
 
     /** Whether there are so many items that each look at them must be short. */

@@ -47,6 +47,15 @@ final class Master {
     private static final long LABELS_MOST = 200_000;
     private static final int COLUMNS_MOST = 40_000;
 
+    /** Ways to solve from nothing where the last basis leads to numbers too imprecise, the most reliable first. */
+    private static final String[] ANEW = {
+        "use_preprocessing:true use_dual_simplex:true",
+        "use_preprocessing:true use_dual_simplex:true perturb_costs_in_dual_simplex:true",
+        "use_preprocessing:true use_dual_simplex:false",
+        "use_preprocessing:false use_dual_simplex:true",
+        "use_preprocessing:false use_dual_simplex:false",
+    };
+
     /** A strand on a port at a spot, in the order that costs least there. */
     static final class Column {
         final int strand;
@@ -433,8 +442,16 @@ final class Master {
         return in;
     }
 
-    /** The strands that are in. */
-    List<Pricing.Found> columns() {
+    /** What is in beside the rows of every relaxation. */
+    record Known(List<Row> cuts, List<int[]> arcs, List<Pricing.Found> columns) {
+        static final Known NOTHING = new Known(List.of(), List.of(), List.of());
+    }
+
+    Known known(List<Row> cuts) {
+        return new Known(cuts, arcs(), columns());
+    }
+
+    private List<Pricing.Found> columns() {
         return columns.stream()
                 .filter(column -> column.variable.ub() > 0)
                 .map(column -> new Pricing.Found(column.spot, column.order, column.cost, 0, column.relaxed))
@@ -510,14 +527,22 @@ final class Master {
      */
     double solve(double seconds) {
         // new columns leave the basis primal feasible, new rows and bounds leave it dual feasible
-        solver.setSolverSpecificParametersAsString("use_preprocessing:false use_dual_simplex:" + !grown);
-        solver.setTimeLimit(Math.max(1, (long) (1000 * seconds)));
+        MPSolver.ResultStatus status = solve("use_preprocessing:false use_dual_simplex:" + !grown, seconds);
         grown = false;
-        MPSolver.ResultStatus status = solver.solve();
+        for (int way = 0; way < ANEW.length && status == MPSolver.ResultStatus.ABNORMAL; way++) {
+            solver.reset();
+            status = solve(ANEW[way], seconds);
+        }
         value = status == MPSolver.ResultStatus.OPTIMAL
                 ? objective.value()
                 : status == MPSolver.ResultStatus.INFEASIBLE ? INF : Double.NaN;
         return value;
+    }
+
+    private MPSolver.ResultStatus solve(String way, double seconds) {
+        solver.setSolverSpecificParametersAsString(way);
+        solver.setTimeLimit(Math.max(1, (long) (1000 * seconds)));
+        return solver.solve();
     }
 
     /** How a search for a whole solution ended. */
@@ -670,6 +695,7 @@ final class Master {
         Duals duals = duals();
         List<Pricing.Found> found = new ArrayList<>();
         BitSet open = everySpot();
+        lookAhead(duals);
         columnsBelow(duals, -PRICED, LABELS_QUICK, Look.SHARED, open, found);
         if (thorough && found.isEmpty() && !open.isEmpty()) {
             long labels = Growth.isMany(items) ? LABELS_MORE_OF_MANY : LABELS_MORE;
@@ -705,17 +731,22 @@ final class Master {
         return all;
     }
 
+    /** Before any look. */
+    private void lookAhead(Duals duals) {
+        double[] most = duals.most();
+        pricings.stream().parallel().forEach(pricing -> pricing.lookAhead(most));
+    }
+
     /**
      * Looks at some spots, shared out evenly; what is found comes in a fixed order.
      *
      * @param open the spots; those at which nothing is missing leave
      */
     private void columnsBelow(Duals duals, double bar, long labels, Look look, BitSet open, List<Pricing.Found> found) {
-        double[] most = look == Look.SHARED ? duals.most() : new double[0];
         int[] at = open.stream().toArray();
         List<Pricing.Result> results = IntStream.range(0, pricings.size())
                 .parallel()
-                .mapToObj(w -> at(w, at, duals, most, bar, labels, look))
+                .mapToObj(w -> at(w, at, duals, bar, labels, look))
                 .flatMap(List::stream)
                 .toList();
         for (Pricing.Result result : results) {
@@ -729,12 +760,8 @@ final class Master {
                 .thenComparing(Pricing.Found::order, Arrays::compare));
     }
 
-    private List<Pricing.Result> at(
-            int first, int[] at, Duals duals, double[] most, double bar, long labels, Look look) {
+    private List<Pricing.Result> at(int first, int[] at, Duals duals, double bar, long labels, Look look) {
         Pricing pricing = pricings.get(first);
-        if (look == Look.SHARED) {
-            pricing.lookAhead(most);
-        }
         List<Pricing.Result> results = new ArrayList<>();
         for (int i = first; i < at.length; i += pricings.size()) {
             Pricing.Result result = pricing.below(at[i], duals.at(at[i]), bar, labels, look != Look.SHARED);
@@ -801,6 +828,7 @@ final class Master {
         }
         List<Pricing.Found> found = new ArrayList<>();
         BitSet open = everySpot();
+        lookAhead(duals);
         columnsBelow(duals, room, LABELS_MOST, Look.ALONE, open, found);
         return open.isEmpty() && found.size() <= COLUMNS_MOST ? new Survivors(arcs, found) : null;
     }

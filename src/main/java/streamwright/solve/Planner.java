@@ -30,6 +30,9 @@ public final class Planner {
     private static final int REGION_OF_HUGE = 60;
     private static final int HUGE = 3_000;
 
+    /** The share of the time before the first bound of such yards. */
+    private static final double SEARCH_OF_HUGE = 0.15;
+
     private static final double COLD = 0.0002;
     private static final double[] HEATS = {0.002, 0.005, 0.001, 0.01};
 
@@ -178,7 +181,8 @@ public final class Planner {
     }
 
     private void search(ExecutorService workers) throws InterruptedException, ExecutionException {
-        double share = Math.min(0.3, 0.05 + site.strings.length / 1500.0);
+        int strings = site.strings.length;
+        double share = strings > HUGE ? SEARCH_OF_HUGE : Math.min(0.3, 0.05 + strings / 1500.0);
         List<Callable<Draft>> work = new ArrayList<>();
         for (int w = 0; w < drafts.size(); w++) {
             int worker = w;

@@ -54,7 +54,8 @@ final class PowerSteps {
 
     /**
      * Of each number of steps behind the last injection: raises what is known to what going on to an item and from there
-     * wins.
+     * wins. The fewer steps the more may be won: what an option allows behind some steps it allows behind fewer, and leaves
+     * fewer then. So what wins no more at its best than is known at the longest way raises nothing.
      *
      * @param win by the item alone
      * @param injection what one on it costs
@@ -63,9 +64,14 @@ final class PowerSteps {
      */
     void best(int item, double win, double injection, double[] beyond, int from, double[] into, int at) {
         int width = longest + 1;
+        int last = at + longest;
+        double best = beyond[from];
+        if (win + best <= into[last]) {
+            return;
+        }
         int more = steps[item];
         if (most[item] == ENDLESS) {
-            double all = win + beyond[from];
+            double all = win + best;
             for (int since = 0; since < width; since++) {
                 into[at + since] = Math.max(into[at + since], all);
             }
@@ -77,15 +83,18 @@ final class PowerSteps {
         }
         int injectionsMost = most(item, longest);
         for (int injections = 1; injections <= injectionsMost; injections++) {
-            int back = more - injections * reach[item];
             double with = win - injections * injection;
+            if (with + best <= into[last]) {
+                return;
+            }
+            int back = more - injections * reach[item];
             int reset = Math.min(width, Math.max(0, 1 - back));
-            double anew = with + beyond[from];
+            double anew = with + best;
             for (int since = 0; since < reset; since++) {
                 into[at + since] = Math.max(into[at + since], anew);
             }
-            int last = Math.min(width, reach[item] - back + 1);
-            for (int since = reset; since < last; since++) {
+            int end = Math.min(width, reach[item] - back + 1);
+            for (int since = reset; since < end; since++) {
                 into[at + since] = Math.max(into[at + since], with + beyond[from + since + back]);
             }
         }

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 import streamwright.solve.Continuations.Next;
 import streamwright.yard.Drives;
 
@@ -69,10 +68,13 @@ final class Pricing {
     private final int[] uses;
     private final Map<List<Integer>, Label> met = new HashMap<>();
 
-    /** Of each spot, and of all: {@link Growth#stepsFrom}; empty where that was not asked yet. */
-    private final int[][] from;
+    /** Where chains come from any spot, and where those from the spot in hand that may end below the bar. */
+    private final Arrivals anywhere;
 
-    private int[] anywhere = new int[0];
+    private final Arrivals here;
+
+    /** Of each item and number of steps: the most that a chain from any spot still wins; no bound before the first look. */
+    private final double[][] win;
 
     Pricing(Site site, Items items, BooleanSupplier stopped) {
         this.stopped = stopped;
@@ -94,38 +96,41 @@ final class Pricing {
                 ? fine
                 : new PowerSteps(whole, new int[items.size], growth.step, growth.table);
         ahead = new Continuations(next, memories, whole, growth.table, power);
-        from = new int[site.spots.length][0];
+        win = new double[items.size][growth.table + 1];
+        for (double[] row : win) {
+            Arrays.fill(row, Double.POSITIVE_INFINITY);
+        }
+        here = new Arrivals(next, whole, growth.table);
+        anywhere = anywhere();
         path = new int[site.strings.length + 1];
         powered = new Powered[site.strings.length + 1];
         uses = new int[items.size];
     }
 
-    private int[] from(int spot) {
-        int[] known = from[spot];
-        if (known.length == 0) {
-            known = from[spot] = growth.stepsFrom(Arrays.stream(site.reach[spot])
-                    .mapToInt(lead -> items.of[lead.to()])
-                    .toArray());
+    /** Everywhere that jumpers lead, whatever the value. */
+    private Arrivals anywhere() {
+        Arrivals all = new Arrivals(next, whole, growth.table);
+        for (int item = 0; item < items.size; item++) {
+            if (site.leads[items.sample[item]].length > 0) {
+                all.begin(item, 0);
+            }
         }
-        return known;
-    }
-
-    private int[] fromAnywhere() {
-        if (anywhere.length == 0) {
-            anywhere = growth.stepsFrom(IntStream.range(0, items.size)
-                    .filter(item -> site.leads[items.sample[item]].length > 0)
-                    .toArray());
-        }
-        return anywhere;
+        all.grow(new double[items.size], win, Double.POSITIVE_INFINITY);
+        return all;
     }
 
     /** Looks ahead once for many spots, with each item worth the most that it is at any of them. */
     void lookAhead(double[] worthMost) {
-        ahead.price(worthMost, injectionLeast, fromAnywhere());
+        ahead.price(worthMost, injectionLeast, anywhere);
+        for (int item = 0; item < items.size; item++) {
+            for (int taken = 1; taken <= growth.table; taken++) {
+                win[item][taken] = ahead.most(item, taken);
+            }
+        }
     }
 
     /**
-     * Searches one spot.
+     * Searches one spot, which is worth no more than {@link #lookAhead} was told last.
      *
      * @param labels chains looked at before the search gives up
      * @param alone whether to look ahead for this spot alone, which costs more and sees better
@@ -140,14 +145,14 @@ final class Pricing {
             return new Result(spot, List.of(), false);
         }
         if (alone) {
-            ahead.price(worth.items, injections.least(spot), from(spot));
+            lookAhead();
         }
         for (Site.Wire lead : site.reach[spot]) {
             int head = items.of[lead.to()];
             if (items.sample[head] == lead.to()) {
                 path[0] = head;
                 uses[head]++;
-                double value = lead.cost() - worth.start - worth.heads[head] - worth.items[head];
+                double value = value(lead);
                 if (site.sort[lead.to()] != Drives.PIXELS) {
                     // outputs and panels hang alone
                     if (value < bar) {
@@ -168,6 +173,24 @@ final class Pricing {
         return new Result(spot, found, labelsLeft > 0);
     }
 
+    /** Looks ahead for the spot in hand alone. */
+    private void lookAhead() {
+        here.clear();
+        for (Site.Wire lead : site.reach[spot]) {
+            if (site.sort[lead.to()] == Drives.PIXELS) {
+                here.begin(items.of[lead.to()], value(lead));
+            }
+        }
+        here.grow(worth.items, win, bar);
+        ahead.price(worth.items, injections.least(spot), here);
+    }
+
+    /** The reduced cost of a head alone. */
+    private double value(Site.Wire lead) {
+        int head = items.of[lead.to()];
+        return lead.cost() - worth.start - worth.heads[head] - worth.items[head];
+    }
+
     /**
      * What may be below the bar at a spot where {@link #below} gave up and found nothing: for each head the chain of the
      * dynamic programme, whose items may repeat, at a price that no real chain undercuts. None proves that nothing is
@@ -182,7 +205,7 @@ final class Pricing {
                     || site.sort[lead.to()] != Drives.PIXELS) {
                 continue;
             }
-            double value = lead.cost() - worth.start - worth.heads[head] - worth.items[head];
+            double value = value(lead);
             Powered reach = Powered.NOTHING.on(power, head, injections.least(spot)[head]);
             int best = reach.best(ahead, head, memories.begin(head), whole[head]);
             double reduced =

@@ -3,17 +3,14 @@ package streamwright.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import streamwright.yard.Spot;
 
 /**
  * A bound for yards that are too large for one relaxation: the sum of bounds of their regions.
@@ -47,12 +44,20 @@ final class Regions {
     private static final double SHARE_EACH = 0.9;
 
     /** The share that may go before another bound is begun. */
-    private static final double SHARE_ALL = 0.6;
+    private static final double SHARE_ALL = 0.85;
+
+    /** A step beside the one before: the second, later ones where the bound rose, and where it fell. */
+    private static final double STEP_SECOND = 0.3;
+
+    private static final double STEP_AFTER_RISE = 0.8;
+    private static final double STEP_AFTER_FALL = 0.5;
+
+    /** So many bounds in turn that are no better, or hardly, are enough. */
+    private static final int WEARY = 3;
+
+    private static final double WORTHWHILE = 2e-3;
 
     private static final double FLAT = 1e-12;
-
-    /** Parts whose work is kept from one bound to the next: each takes memory. */
-    private static final int KEPT_MOST = 40;
 
     private final Site site;
     private final Items items;
@@ -66,16 +71,17 @@ final class Regions {
 
     private double[] price;
 
-    private record Work(Region region, Relaxation relaxation) {}
-
-    /** Some spots, the time for them, their last value, 0 while none is known, and what its solution left out. */
+    /**
+     * Some spots, the time for them, their last value, 0 while none is known, and what its solution left out. Of its
+     * relaxation only what was found is kept from one bound to the next: the rest takes memory, and is soon built.
+     */
     private static final class Part {
         final int[] spots;
         final Turn turn;
         int[] whole = new int[0];
         double value;
         double[] missed = new double[0];
-        private @Nullable Work work;
+        Master.Known known = Master.Known.NOTHING;
 
         Part(int[] spots, Turn turn) {
             this.spots = spots;
@@ -121,27 +127,27 @@ final class Regions {
 
     /** Raises the incumbent's bound until the effort ends or prices no longer help. */
     void run(ExecutorService workers) throws InterruptedException, ExecutionException {
-        build(workers);
+        begin(workers);
         double best = Double.NEGATIVE_INFINITY;
+        double[] bestPrice = price.clone();
         double step = 1;
         double gain = GAIN_FIRST;
-        double[] bestPrice = price.clone();
         double seconds = effort.secondsLeft();
-        for (int pass = 0; goesOn(pass, seconds); pass++) {
+        int weary = 0;
+        for (int pass = 0; weary < WEARY && goesOn(pass, seconds); pass++) {
             double total = solve(workers, gain);
-            if (effort.stopped() && total <= best) {
-                return;
-            }
+            weary = total > best + WORTHWHILE * incumbent.cost() ? 0 : weary + 1;
             if (total > best) {
                 best = total;
                 bestPrice = price.clone();
                 incumbent.raise(Math.min(best, incumbent.cost()));
+                step *= pass == 0 ? 1 : pass == 1 ? STEP_SECOND : STEP_AFTER_RISE;
             } else {
-                step /= 2;
+                step *= STEP_AFTER_FALL;
                 price = bestPrice.clone();
             }
             gain = Math.max(GAIN_LAST, gain / 2);
-            if (step < 1e-3 || !move(step, best)) {
+            if (!move(step, best)) {
                 return;
             }
         }
@@ -156,26 +162,25 @@ final class Regions {
                         : pass < PASSES * effort.level());
     }
 
-    private void build(ExecutorService workers) throws InterruptedException, ExecutionException {
-        List<int[]> shares = new ArrayList<>();
+    private void begin(ExecutorService workers) throws InterruptedException, ExecutionException {
         double[] weight = new double[site.spots.length];
         for (int i = 0; i < site.strings.length; i++) {
             weight[site.leads[i][0].to()]++;
         }
-        split(IntStream.range(0, site.spots.length).toArray(), weight, shares);
+        Halves.of(site.spots, weight, most).forEach(spots -> parts.add(new Part(spots, new Turn())));
         int[] partOf = new int[site.spots.length];
-        for (int r = 0; r < shares.size(); r++) {
-            for (int spot : shares.get(r)) {
+        for (int r = 0; r < parts.size(); r++) {
+            for (int spot : parts.get(r).spots) {
                 partOf[spot] = r;
             }
         }
         for (int k = 0; k < items.size; k++) {
             owner[k] = partOf[site.leads[items.sample[k]][0].to()];
         }
-        AtomicInteger waiting = new AtomicInteger(shares.size());
+        AtomicInteger waiting = new AtomicInteger(parts.size());
         List<Callable<Void>> alone = new ArrayList<>();
-        for (int r = 0; r < shares.size(); r++) {
-            int[] spots = shares.get(r);
+        for (int r = 0; r < parts.size(); r++) {
+            int[] spots = parts.get(r).spots;
             BitSet own = new BitSet();
             for (int k = 0; k < items.size; k++) {
                 own.set(k, owner[k] == r);
@@ -184,9 +189,6 @@ final class Regions {
         }
         for (Future<Void> done : workers.invokeAll(alone)) {
             done.get();
-        }
-        for (int[] share : shares) {
-            parts.add(new Part(share, new Turn()));
         }
     }
 
@@ -205,55 +207,6 @@ final class Regions {
             }
         }
         return null;
-    }
-
-    /** The work on a part; what was done before goes on where it was kept. */
-    private Work work(Part part) {
-        Work known = part.work;
-        if (known != null) {
-            known.relaxation.missing(prices(known.region));
-            return known;
-        }
-        Region region = Region.of(site, items, part.spots);
-        Work work = new Work(region, part.turn.relaxation(region, prices(region)));
-        part.whole = region.whole;
-        part.work = parts.size() <= KEPT_MOST ? work : null;
-        return work;
-    }
-
-    private double[] prices(Region region) {
-        return Arrays.stream(region.whole).mapToDouble(k -> price[k]).toArray();
-    }
-
-    /** Halves of equal weight across the longer side, until few strings are left. */
-    private void split(int[] spots, double[] weight, List<int[]> shares) {
-        double all = Arrays.stream(spots).mapToDouble(p -> weight[p]).sum();
-        if (all <= most || spots.length == 1) {
-            shares.add(spots);
-            return;
-        }
-        boolean wide = spread(spots, p -> p.at().x()) >= spread(spots, p -> p.at().y());
-        ToDoubleFunction<Spot> along = wide ? p -> p.at().x() : p -> p.at().y();
-        int[] sorted = Arrays.stream(spots)
-                .boxed()
-                .sorted(Comparator.comparingDouble((Integer p) -> along.applyAsDouble(site.spots[p]))
-                        .thenComparing(p -> p))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        double seen = 0;
-        int cut = 0;
-        while (cut < sorted.length - 1 && (cut == 0 || seen + weight[sorted[cut]] <= all / 2)) {
-            seen += weight[sorted[cut++]];
-        }
-        split(Arrays.copyOfRange(sorted, 0, cut), weight, shares);
-        split(Arrays.copyOfRange(sorted, cut, sorted.length), weight, shares);
-    }
-
-    private double spread(int[] spots, ToDoubleFunction<Spot> along) {
-        var range = Arrays.stream(spots)
-                .mapToDouble(p -> along.applyAsDouble(site.spots[p]))
-                .summaryStatistics();
-        return range.getMax() - range.getMin();
     }
 
     /** One bound, with the prices as they are. */
@@ -291,12 +244,17 @@ final class Regions {
     /** Whether the part's value is known after it. */
     private boolean solve(Part part, int waiting, double gain) {
         part.turn.begin(SHARE_EACH, waiting);
-        Relaxation relaxation = work(part).relaxation;
+        Region region = Region.of(site, items, part.spots);
+        part.whole = region.whole;
+        double[] prices = Arrays.stream(part.whole).mapToDouble(k -> price[k]).toArray();
+        Relaxation relaxation = part.turn.relaxation(region, prices);
+        relaxation.take(part.known);
         double value = relaxation.tighten(gain, bound -> false);
-        boolean known = Double.isFinite(value);
-        part.value = known ? value : 0;
-        part.missed = known ? relaxation.missed() : part.missed;
-        return known;
+        boolean found = Double.isFinite(value);
+        part.value = found ? value : 0;
+        part.missed = found ? relaxation.missed() : part.missed;
+        part.known = relaxation.known();
+        return found;
     }
 
     /** What all cables cost at least, were they sold by the pixel of a full stream. */

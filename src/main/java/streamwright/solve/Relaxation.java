@@ -161,14 +161,24 @@ final class Relaxation {
 
     /** The same relaxation with these cuts alone. */
     private void renew(List<Row> cuts) {
-        Master anew = bare();
-        cables = anew.addRow(Rows.cables(site, cables.lb(), cables.ub()));
-        boards = anew.addRow(Rows.boards(boards.lb(), boards.ub()));
-        cuts.forEach(anew::addRow);
-        root.arcs().forEach(arc -> anew.addArc(arc[0], arc[1]));
-        root.columns().forEach(anew::addColumn);
-        anew.choose(chosen);
-        root = anew;
+        Master.Known known = root.known(cuts);
+        root = bare();
+        cables = root.addRow(Rows.cables(site, cables.lb(), cables.ub()));
+        boards = root.addRow(Rows.boards(boards.lb(), boards.ub()));
+        take(known);
+        root.choose(chosen);
+    }
+
+    /** What {@link #tighten} found so far. */
+    Master.Known known() {
+        return root.known(root.cutsInForce());
+    }
+
+    /** Goes on from what the same relaxation found, were its prices others. */
+    void take(Master.Known known) {
+        known.cuts().forEach(root::addRow);
+        known.arcs().forEach(arc -> root.addArc(arc[0], arc[1]));
+        known.columns().forEach(root::addColumn);
     }
 
     /**

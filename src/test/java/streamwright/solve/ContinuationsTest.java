@@ -44,7 +44,12 @@ class ContinuationsTest {
             Arrays.fill(pixels, stretch);
             PowerSteps power = new PowerSteps(steps, pixels, 1, MOST);
             Continuations continuations = new Continuations(next, memories, steps, MOST, power);
-            continuations.price(worth, injection, steps);
+            Arrivals come = new Arrivals(next, steps, MOST);
+            for (int head = 0; head < next.length; head++) {
+                come.begin(head, 0);
+            }
+            come.grow(worth, new double[next.length][MOST + 1], Double.POSITIVE_INFINITY);
+            continuations.price(worth, injection, come);
             return continuations;
         }
 

@@ -33,12 +33,18 @@ class PricingTest {
         for (long seed = 0; seed < YARDS; seed++) {
             Site site = siteOf(seed);
             Items items = new Items(site);
-            Pricing pricing = new Pricing(site, items, () -> false);
             for (int spot = 0; spot < site.spots.length; spot++) {
+                Pricing pricing = new Pricing(site, items, () -> false);
                 double[] ofItems = random.doubles(items.size, -1, 8).toArray();
                 double[] ofHeads = random.doubles(items.size, -1, 3).toArray();
                 Pricing.Worth worth = new Pricing.Worth(ofItems, ofHeads, random.nextDouble(-3, 3));
                 double bar = random.nextDouble(-3, 2);
+                if (random.nextBoolean()) {
+                    // as for spots at some of which each item is worth more
+                    pricing.lookAhead(Arrays.stream(ofItems)
+                            .map(one -> one + random.nextDouble(2))
+                            .toArray());
+                }
                 Pricing.Result result = pricing.below(spot, worth, bar, 1_000_000, true);
                 assertThat(result.complete()).isTrue();
                 Map<Key, Double> said = new HashMap<>();
