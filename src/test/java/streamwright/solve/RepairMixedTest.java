@@ -20,8 +20,8 @@ import streamwright.yard.Yard;
 
 /** Repairs of tiny yards with outputs, panels, copies, several kinds and kept channels against every plan of them. */
 class RepairMixedTest {
-    private static final int YARDS = Integer.getInteger("mixedRepairs", 60);
-    private static final int LAYOUTS_MOST = 2_000;
+    private static final int YARDS = Integer.getInteger("mixedRepairs", 150);
+    private static final int LAYOUTS_MOST = 3_000;
     private static final double ROUNDING = 1e-6;
 
     private int mended;
@@ -38,7 +38,7 @@ class RepairMixedTest {
         System.out.printf(
                 "%d tiny mixed repairs, %d of them with outputs or panels, %d with work, %d of least work, %d proved least%n",
                 mended, fixtures, worked, least, proved);
-        assertThat(fixtures).isGreaterThan(mended / 2);
+        assertThat(fixtures).isGreaterThan(mended / 3);
         assertThat(worked).isGreaterThan(mended / 3);
     }
 
