@@ -61,6 +61,11 @@ final class Relaxation {
     private boolean lengths;
     private double[] missed = new double[0];
     private double[] worth = new double[0];
+    private double cablesWorth = Double.NaN;
+    private double boardsWorth = Double.NaN;
+
+    /** The cuts that bound when the last were looked for: any change to the programme makes it forget them. */
+    private List<Row> binding = List.of();
 
     /**
      * With what a relaxation works.
@@ -118,13 +123,16 @@ final class Relaxation {
         root.choose(spots);
     }
 
-    /** What one cable more, or one board more, would change in the value; a subgradient of the last solution. */
+    /**
+     * What one cable more, or one board more, would change in the value; a subgradient where the last bound was found. NaN
+     * where the last {@link #tighten} found none.
+     */
     double cablesWorth() {
-        return cables.dualValue();
+        return cablesWorth;
     }
 
     double boardsWorth() {
-        return boards.dualValue();
+        return boardsWorth;
     }
 
     /** Of each item, when the last bound was found: strings left out, and what one string more would add. */
@@ -153,7 +161,6 @@ final class Relaxation {
         if (root.cuts() < CUTS_MANY) {
             return;
         }
-        List<Row> binding = root.bindingCuts();
         if (binding.size() <= root.cuts() / 2) {
             renew(binding);
         }
@@ -190,6 +197,8 @@ final class Relaxation {
      */
     double tighten(double gain, DoublePredicate enough) {
         root.purge();
+        cablesWorth = Double.NaN;
+        boardsWorth = Double.NaN;
         double bound = Double.NEGATIVE_INFINITY;
         List<Double> values = new ArrayList<>();
         int renewed = 0;
@@ -216,6 +225,7 @@ final class Relaxation {
             if (priced == Master.Priced.MORE) {
                 continue;
             }
+            binding = root.bindingCuts();
             List<Row> broken = broken();
             values.add(value);
             boolean stalled =
@@ -232,10 +242,7 @@ final class Relaxation {
                 }
             }
             if (priced == Master.Priced.NONE) {
-                bound = Math.max(bound, value - 1e-9 * Math.abs(value));
-                missed =
-                        IntStream.range(0, items.size).mapToDouble(root::missed).toArray();
-                worth = IntStream.range(0, items.size).mapToDouble(root::worth).toArray();
+                bound = found(bound, value - 1e-9 * Math.abs(value));
                 if (last || enough.test(bound)) {
                     return bound;
                 }
@@ -243,6 +250,18 @@ final class Relaxation {
             slim();
             broken.forEach(root::addRow);
         }
+        return bound;
+    }
+
+    /** The better of two bounds, the second of the solution as it stands, and what the better one rests on. */
+    private double found(double before, double bound) {
+        if (bound <= before) {
+            return before;
+        }
+        missed = IntStream.range(0, items.size).mapToDouble(root::missed).toArray();
+        worth = IntStream.range(0, items.size).mapToDouble(root::worth).toArray();
+        cablesWorth = cables.dualValue();
+        boardsWorth = boards.dualValue();
         return bound;
     }
 
