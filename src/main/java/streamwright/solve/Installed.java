@@ -43,6 +43,9 @@ final class Installed {
     /** Of each string its places; several only in a plan that breaks rules. */
     final List<List<Seat>> seats = new ArrayList<>();
 
+    /** Of each string the channel of its first pixel; null where it has none. */
+    private final List<@Nullable Long> channels = new ArrayList<>();
+
     final Set<Hop> hops = new LinkedHashSet<>();
 
     /** Boards that cannot stay whatever is done: none of their model may be used, or there is nothing for them to carry. */
@@ -73,7 +76,7 @@ final class Installed {
             boards.add(new Standing(board, model, spot(site, board)));
         }
         lost = gone;
-        strings(site);
+        strings(site, Lying.channels(plan));
         Map<String, Integer> jacks = new HashMap<>();
         int jack = 0;
         for (var controller : site.controllers) {
@@ -87,11 +90,13 @@ final class Installed {
         }
     }
 
-    private void strings(Site site) {
+    private void strings(Site site, Map<String, Long> of) {
         Map<String, Integer> known = new HashMap<>();
         for (int i = 0; i < site.strings.length; i++) {
-            known.put(Lying.name(site.strings[i].prop(), site.strings[i].number()), i);
+            String name = Lying.name(site.strings[i].prop(), site.strings[i].number());
+            known.put(name, i);
             seats.add(new ArrayList<>());
+            channels.add(of.get(name));
         }
         for (int b = 0; b < boards.size(); b++) {
             for (PortUse port : boards.get(b).was().ports()) {
@@ -148,6 +153,22 @@ final class Installed {
             }
         }
         return found;
+    }
+
+    /** Whether two strings share their pixels. */
+    boolean together(int one, int other) {
+        List<Seat> first = seats.get(one);
+        List<Seat> second = seats.get(other);
+        if (first.size() != 1 || second.size() != 1) {
+            return false;
+        }
+        Board here = boards.get(first.get(0).board()).was();
+        Board there = boards.get(second.get(0).board()).was();
+        Long channel = channels.get(one);
+        return here.controller().equals(there.controller())
+                && here.jack() == there.jack()
+                && channel != null
+                && channel.equals(channels.get(other));
     }
 
     /** How many of the boards are more than may be used, all models together. */

@@ -154,15 +154,26 @@ final class Numbering {
                 : Set.copyOf(was.carries()).equals(Set.copyOf(now.carries()));
     }
 
-    /** A port before that shows the same picture at the same place, and already did; -1 where there is none. */
+    /**
+     * A port before that shows the same picture at the same place: it did already, or one of the two is plugged anew and
+     * the fresh plan lays them together. -1 where there is none.
+     */
     private int twin(List<Lying> all, List<Integer> thingOf, List<Shelf.Thing> things, Shelf.Thing thing, Lying now) {
         for (int i = 0; i < thingOf.size(); i++) {
-            Shelf.Thing other = things.get(thingOf.get(i));
-            boolean together = other.was() == thing.was() && other.was() != Shelf.NOWHERE;
+            int at = thingOf.get(i);
+            Shelf.Thing other = things.get(at);
             PortUse one = all.get(i).port();
             PortUse two = now.port();
-            if (together && other.length() == thing.length() && one != null && two != null && samePicture(one, two)) {
-                return thingOf.get(i);
+            if (other.length() != thing.length() || one == null || two == null || !samePicture(one, two)) {
+                continue;
+            }
+            boolean together = all.get(i).start() == now.start() && other.fixed() == thing.fixed();
+            if ((other.was() == thing.was() && other.was() != Shelf.NOWHERE) || (together && !thing.counts())) {
+                return at;
+            }
+            if (together && !other.counts()) {
+                things.set(at, thing);
+                return at;
             }
         }
         return -1;

@@ -88,7 +88,7 @@ final class RepairCuts {
         int spot = spot(found, chain.board());
         int of = model.boards.get(chain.board()).model();
         Site.Wire lead = Objects.requireNonNull(site.lead(spot, strings[0]));
-        double price = site.injections(spot, of, strings, lead.length());
+        double price = site.injections(spot, site.variant(of, strings[0]), strings, lead.length());
         if (price == 0) {
             return false;
         }

@@ -261,13 +261,18 @@ final class RepairStreams {
     private void add(LinearExprBuilder load, int i, int j, int k, @org.jspecify.annotations.Nullable Integer original) {
         BoolVar on = Objects.requireNonNull(model.stream[i][j])[k];
         if (original != null) {
-            // copies of one original are told apart by neither: at most as much as any plan carries
             BoolVar counted = model.bool();
             List<Literal> clause = new ArrayList<>(List.of(on.not(), counted));
             for (int o = 0; o < site.strings.length; o++) {
                 BoolVar[] streams = model.stream[o][j];
-                if (streams != null && (o == original || (o != i && isCopy(o, original)))) {
+                if (streams == null || (o != original && (o == i || !isCopy(o, original)))) {
+                    continue;
+                }
+                if (model.part.whole()) {
+                    // copies of one original are told apart by neither: at most as much as any plan carries
                     clause.add(streams[k]);
+                } else if (model.installed.together(i, o) && (o == original || o < i)) {
+                    clause.add(still(i, o, streams[k]));
                 }
             }
             model.cp.addBoolOr(clause);
@@ -282,6 +287,22 @@ final class RepairStreams {
                 load.addTerm(both, 1);
             }
         }
+    }
+
+    /** Two strings that shared their pixels still do, for all that is known, where both stay on their ports. */
+    private BoolVar still(int one, int other, BoolVar stream) {
+        BoolVar still = model.bool();
+        model.cp.addImplication(still, stream);
+        for (int string : new int[] {one, other}) {
+            Installed.Seat seat = model.installed.seats.get(string).get(0);
+            BoolVar[] on = model.on[string][seat.board()];
+            if (on == null) {
+                model.cp.addEquality(still, 0);
+            } else {
+                model.cp.addImplication(still, on[seat.port()]);
+            }
+        }
+        return still;
     }
 
     private boolean isCopy(int string, int original) {

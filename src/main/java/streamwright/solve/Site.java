@@ -302,6 +302,14 @@ final class Site {
         return groupOf[model] == group[string];
     }
 
+    /** The offer of the same boards with the voltage of a string; the offer itself where none has. */
+    int variant(int model, int string) {
+        return IntStream.range(0, offers.length)
+                .filter(m -> stock[m] == stock[model] && suits(m, string))
+                .findFirst()
+                .orElse(model);
+    }
+
     boolean drives(int model, Drives what) {
         return offers[model].model().drives() == what;
     }

@@ -21,6 +21,10 @@ import streamwright.yard.Yard;
 /** Repairs of tiny yards with outputs, panels, copies, several kinds and kept channels against every plan of them. */
 class RepairMixedTest {
     private static final int YARDS = Integer.getInteger("mixedRepairs", 150);
+
+    /** A yard with boards of two voltages, each of which can be bought for either. */
+    private static final long BOTH_VOLTAGES = 576;
+
     private static final int LAYOUTS_MOST = 3_000;
     private static final double ROUNDING = 1e-6;
 
@@ -35,6 +39,7 @@ class RepairMixedTest {
         for (long seed = 1; seed <= YARDS; seed++) {
             yard(seed);
         }
+        yard(BOTH_VOLTAGES);
         System.out.printf(
                 "%d tiny mixed repairs, %d of them with outputs or panels, %d with work, %d of least work, %d proved least%n",
                 mended, fixtures, worked, least, proved);
