@@ -2,6 +2,9 @@ package streamwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -96,24 +99,50 @@ class LocateCommandTest {
         assertThat(ran.err()).contains(told);
     }
 
-    /** As the kept plan of the festival has them: output 2 of B4 on channel 3650, the panel's second quarter on stream 2. */
+    /** Where the kept plan of the festival has an output, and the panel's second quarter, of 512 pixels each. */
     @Test
-    void outputsAndPanelsAreFoundByTheirPropToo() {
+    void outputsAndPanelsAreFoundByTheirPropToo() throws IOException {
         String yard = "demo/festival/yard.yaml";
         String plan = "demo/festival/plan.json";
+        JsonNode boards =
+                JsonMapper.shared().readTree(Files.readString(Path.of(plan))).get("boards");
+        String floods = "";
+        String board = "";
+        String quarter = "";
+        for (JsonNode each : boards) {
+            for (JsonNode line : each.path("outputs").path("lines")) {
+                if (line.get("prop").asString().equals("crane floods")
+                        && line.get("number").asInt() == 1) {
+                    board = each.get("id").asString();
+                    floods = "%s (ID %d), output %d"
+                            .formatted(
+                                    board,
+                                    each.get("boardId").asInt(),
+                                    line.get("output").asInt());
+                }
+            }
+            for (JsonNode panel : each.path("panels")) {
+                JsonNode part = panel.get("parts").get(1);
+                quarter = "%s %d stream %d, pixel %d "
+                        .formatted(
+                                each.get("controller").asString(),
+                                each.get("jack").asInt(),
+                                part.get("stream").asInt(),
+                                part.get("startPixel").asInt());
+            }
+        }
         Ran mains = Ran.of("locate", yard, plan, "--prop", "crane floods", "--string", "1");
         assertThat(mains.status()).isZero();
         assertThat(mains.out())
                 .startsWith("CAUTION: ")
-                .contains("B4 (ID 4), output 2", "mains output of crane floods 1", "channels  3649-3651 of booth");
+                .contains(floods + ", pixel 1 from its start pixel on\nstring    mains output of crane floods 1");
         Ran panel = Ran.of("locate", yard, plan, "--prop", "news wall", "--pixel", "513");
         assertThat(panel.status()).isZero();
-        assertThat(panel.out())
-                .doesNotContain("CAUTION")
-                .contains("booth 4 stream 2, pixel 1 ", "news wall, pixel 513 in row order");
-        Ran none = Ran.of("locate", yard, plan, "--board", "B4", "--port", "1", "--pixel", "1");
+        assertThat(panel.out()).doesNotContain("CAUTION").contains(quarter, "news wall, pixel 513 in row order");
+        Ran none = Ran.of("locate", yard, plan, "--board", board, "--port", "1", "--pixel", "1");
         assertThat(none.status()).isEqualTo(2);
-        assertThat(none.err()).contains("B4 is a ", "has no port for pixel strings; find what is on it by --prop");
+        assertThat(none.err())
+                .contains(board + " is a ", "has no port for pixel strings; find what is on it by --prop");
         Ran which = Ran.of("locate", yard, plan, "--prop", "crane floods");
         assertThat(which.status()).isEqualTo(2);
         assertThat(which.err()).contains("3 outputs: which? Add --string");
