@@ -28,7 +28,7 @@ final class Exclusion {
         MPConstraint row = solver.makeConstraint(-INF, terms - 1);
         for (int[] arc : contents.arcs()) {
             MPVariable variable = java.util.Objects.requireNonNull(master.arc[arc[0]][arc[1]]);
-            row.setCoefficient(atLeast(variable, 1, master.arcMost(arc[0], arc[1])), 1);
+            row.setCoefficient(atLeast(variable, 1, master.limits.arcMost(arc[0], arc[1])), 1);
         }
         for (Master.Column column : contents.columns()) {
             row.setCoefficient(atLeast(column.variable, Math.rint(column.value), column.variable.ub()), 1);
@@ -38,7 +38,7 @@ final class Exclusion {
                 MPVariable more = solver.makeBoolVar("");
                 MPConstraint only = solver.makeConstraint(0, INF);
                 only.setCoefficient(master.board[spot][m], 1);
-                only.setCoefficient(more, -(Math.rint(master.point.board()[spot][m]) + 1));
+                only.setCoefficient(more, -(Math.rint(master.point().board()[spot][m]) + 1));
                 row.setCoefficient(more, -1);
             }
             MPVariable again = solver.makeBoolVar("");

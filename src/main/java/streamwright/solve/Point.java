@@ -1,5 +1,6 @@
 package streamwright.solve;
 
+import java.util.Arrays;
 import streamwright.yard.Drives;
 
 /**
@@ -12,6 +13,8 @@ import streamwright.yard.Drives;
  * @param led of each item and spot: strands there that the item leads
  */
 record Point(double[][] arc, double[] used, double[][] board, double[][] served, double[][] led) {
+    private static final double DECIDED = 0.02;
+
     static Point nowhere(Site site, Items items) {
         int spots = site.spots.length;
         return new Point(
@@ -92,5 +95,34 @@ record Point(double[][] arc, double[] used, double[][] board, double[][] served,
             mixed[i] = from[i] + share * (to[i] - from[i]);
         }
         return mixed;
+    }
+
+    /** Boards, all together. */
+    double boards() {
+        return Arrays.stream(board).flatMapToDouble(Arrays::stream).sum();
+    }
+
+    /** Cables that leave the first so many nodes, which are the controllers. */
+    double cables(int controllers) {
+        return Arrays.stream(arc, 0, controllers)
+                .flatMapToDouble(Arrays::stream)
+                .sum();
+    }
+
+    /** Whether a spot is as good as used, or empty. */
+    boolean decided(int spot) {
+        return Math.min(used[spot], 1 - used[spot]) <= DECIDED;
+    }
+
+    /** Of the spots of which nothing is supposed: the least decided; -1 where there is none. */
+    int leastDecided(Chosen chosen) {
+        int least = -1;
+        for (int p = 0; p < used.length; p++) {
+            boolean free = !chosen.empty().get(p) && !chosen.used().get(p);
+            if (free && (least < 0 || Math.abs(used[p] - 0.5) < Math.abs(used[least] - 0.5))) {
+                least = p;
+            }
+        }
+        return least;
     }
 }

@@ -94,7 +94,7 @@ final class Proof {
         Snapshot best = incumbent.best();
         lengths = Lengths.matter(site, best);
         var workings = new Relaxation.Workings(strands, 2, effort::stopped, effort::secondsLeft);
-        relaxation = new Relaxation(site, items, workings, Master.missingPrices(site, items));
+        relaxation = new Relaxation(site, items, workings, MasterLimits.missingPrices(site, items));
         if (best != null) {
             new Start(site, items).of(best).forEach(relaxation.root()::addColumn);
             relaxation.inside(Point.of(site, items, best));
@@ -226,8 +226,8 @@ final class Proof {
 
     /** A case as the last solution of the relaxation leaves it. */
     private Case found(int cables, int boards, Chosen spots, double bound) {
-        int spot = relaxation.root().leastDecided(spots);
-        boolean decided = spot < 0 || relaxation.root().decided(spot);
+        int spot = relaxation.root().point().leastDecided(spots);
+        boolean decided = spot < 0 || relaxation.root().point().decided(spot);
         return new Case(cables, boards, spots, spot, decided, bound, false);
     }
 
@@ -246,7 +246,8 @@ final class Proof {
      */
     private boolean cases(double all, List<Case> open) {
         int least = relaxation.cablesAtLeast();
-        int middle = Math.max(least, (int) Math.floor(relaxation.root().cables() + 1e-6));
+        int middle =
+                Math.max(least, (int) Math.floor(relaxation.root().point().cables(site.controllers.length) + 1e-6));
         for (int u = middle; u >= least && !effort.stopped() && withCables(u, -1, all, open); u--) {}
         for (int u = middle + 1; u <= site.jacks() && !effort.stopped() && withCables(u, 1, all, open); u++) {}
         relaxation.hold(0, INF, 0, INF);
@@ -261,7 +262,7 @@ final class Proof {
         if (closes(any)) {
             return !Double.isInfinite(any) && direction * relaxation.cablesWorth() < -FLAT;
         }
-        int middle = (int) Math.floor(relaxation.root().boards() + 1e-6);
+        int middle = (int) Math.floor(relaxation.root().point().boards() + 1e-6);
         for (int k = middle; k >= 1 && withBoards(u, k, -1, any, open); k--) {}
         for (int k = middle + 1; k <= site.strings.length && withBoards(u, k, 1, any, open); k++) {}
         relaxation.hold(u, u, 0, INF);
@@ -291,7 +292,7 @@ final class Proof {
             return null;
         }
         Master root = relaxation.root();
-        Master.Survivors survivors = root.survivors(cutoff);
+        Entering.Survivors survivors = relaxation.entering().survivors(cutoff);
         if (survivors == null) {
             return null;
         }
@@ -315,16 +316,16 @@ final class Proof {
         double bound = one.bound;
         boolean measured = lengths;
         for (int round = 0; round < WHOLE_ROUNDS_MOST && !effort.stopped(); round++) {
-            Master.Ending ending = whole.solveWhole(cutoff - SAME, secondsLeft(one, begin), effort.nodes());
-            bound = Math.max(bound, Math.min(whole.value, cutoff));
-            if (ending == Master.Ending.NONE) {
+            Programme.Ending ending = whole.solveWhole(cutoff - SAME, secondsLeft(one, begin), effort.nodes());
+            bound = Math.max(bound, Math.min(whole.value(), cutoff));
+            if (ending == Programme.Ending.NONE) {
                 return new Closed(one, cutoff, null, false);
             }
-            if (ending == Master.Ending.GIVEN_UP) {
+            if (ending == Programme.Ending.GIVEN_UP) {
                 return new Closed(one, bound, null, true);
             }
             whole.read();
-            List<Row> broken = cuts.broken(whole.point);
+            List<Row> broken = cuts.broken(whole.point());
             if (broken.isEmpty()) {
                 // a whole solution is a plan, unless a rule that the relaxation does not know forbids it
                 Realization.Result result = new Realization(whole).result();

@@ -70,7 +70,7 @@ final class Realization {
         boolean[] visited = new boolean[site.spots.length];
         for (int c = 0; c < controllers; c++) {
             for (int first = 0; first < site.spots.length; first++) {
-                if (Math.rint(master.point.arc()[c][first]) >= 1) {
+                if (Math.rint(master.point().arc()[c][first]) >= 1) {
                     Cable cable = jack(c, count[c]++);
                     int spot = first;
                     while (spot >= 0) {
@@ -91,7 +91,7 @@ final class Realization {
 
     private boolean hang(Cable cable, int spot) {
         for (int m = 0; m < site.offers.length; m++) {
-            for (int i = 0; i < Math.rint(master.point.board()[spot][m]); i++) {
+            for (int i = 0; i < Math.rint(master.point().board()[spot][m]); i++) {
                 boolean told = cable.size == 0
                         || (site.model(m).addressed()
                                 && site.model(cable.boards[0].model).addressed()
@@ -117,7 +117,7 @@ final class Realization {
 
     private int next(int node) {
         for (int to = 0; to < site.spots.length; to++) {
-            if (Math.rint(master.point.arc()[node][to]) >= 1) {
+            if (Math.rint(master.point().arc()[node][to]) >= 1) {
                 return to;
             }
         }

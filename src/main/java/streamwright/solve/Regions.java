@@ -200,7 +200,7 @@ final class Regions {
         Region region = Region.of(site, items, spots, own);
         Turn turn = new Turn();
         turn.begin(SHARE_ALONE, waiting.getAndDecrement());
-        Relaxation relaxation = turn.relaxation(region, Master.missingPrices(region.site, region.items));
+        Relaxation relaxation = turn.relaxation(region, MasterLimits.missingPrices(region.site, region.items));
         if (Double.isFinite(relaxation.tighten(GAIN_FIRST, bound -> false))) {
             for (int k = 0; k < region.whole.length; k++) {
                 price[region.whole[k]] = Math.max(0, relaxation.worth()[k]);

@@ -54,6 +54,7 @@ final class Relaxation {
 
     private final List<Pricing> pricings;
     private Master root;
+    private Entering entering;
     private MPConstraint cables;
     private MPConstraint boards;
     private double[] missing;
@@ -86,6 +87,7 @@ final class Relaxation {
                 .toList();
         separation = new Separation(site, items);
         root = bare();
+        entering = new Entering(root, pricings);
         cables = root.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
         boards = root.addRow(Rows.boards(0, Integer.MAX_VALUE));
         new Neighbours(site).arcs().forEach(arc -> root.addArc(arc[0], arc[1]));
@@ -93,7 +95,7 @@ final class Relaxation {
     }
 
     private Master bare() {
-        Master master = new Master(site, items, workings.strands, Master.Kind.linear(missing, pricings));
+        Master master = new Master(site, items, workings.strands, Master.Kind.linear(missing));
         Rows.of(site, items).forEach(master::addRow);
         if (lengths) {
             master.keepLengths();
@@ -104,6 +106,11 @@ final class Relaxation {
     /** The programme as it stands; another one after each {@link #tighten}. */
     Master root() {
         return root;
+    }
+
+    /** What is not in it yet. */
+    Entering entering() {
+        return entering;
     }
 
     int cablesAtLeast() {
@@ -170,6 +177,7 @@ final class Relaxation {
     private void renew(List<Row> cuts) {
         Master.Known known = root.known(cuts);
         root = bare();
+        entering = new Entering(root, pricings);
         cables = root.addRow(Rows.cables(site, cables.lb(), cables.ub()));
         boards = root.addRow(Rows.boards(boards.lb(), boards.ub()));
         take(known);
@@ -221,8 +229,8 @@ final class Relaxation {
             if (root.hold()) {
                 continue;
             }
-            Master.Priced priced = root.price(PRICED_AT_ONCE, false);
-            if (priced == Master.Priced.MORE) {
+            Entering.Priced priced = entering.price(PRICED_AT_ONCE, false);
+            if (priced == Entering.Priced.MORE) {
                 continue;
             }
             binding = root.bindingCuts();
@@ -231,17 +239,17 @@ final class Relaxation {
             boolean stalled =
                     values.size() > PATIENCE && value - values.get(values.size() - 1 - PATIENCE) < gain * value;
             boolean last = broken.isEmpty() || stalled || enough.test(value);
-            if (priced == Master.Priced.UNKNOWN && (last || ++unsure == UNSURE_MOST)) {
+            if (priced == Entering.Priced.UNKNOWN && (last || ++unsure == UNSURE_MOST)) {
                 unsure = 0;
-                priced = root.price(PRICED_AT_ONCE, true);
-                if (priced == Master.Priced.MORE) {
+                priced = entering.price(PRICED_AT_ONCE, true);
+                if (priced == Entering.Priced.MORE) {
                     continue;
                 }
-                if (priced == Master.Priced.UNKNOWN) {
+                if (priced == Entering.Priced.UNKNOWN) {
                     return bound;
                 }
             }
-            if (priced == Master.Priced.NONE) {
+            if (priced == Entering.Priced.NONE) {
                 bound = found(bound, value - 1e-9 * Math.abs(value));
                 if (last || enough.test(bound)) {
                     return bound;
@@ -278,7 +286,7 @@ final class Relaxation {
         if (!back.isEmpty()) {
             return back;
         }
-        List<Row> found = new ArrayList<>(broken(root.point));
+        List<Row> found = new ArrayList<>(broken(root.point()));
         pool.addAll(found);
         return found;
     }
@@ -317,14 +325,14 @@ final class Relaxation {
 
     /** Solves until nothing prices in; false where that is not reached. */
     boolean priced() {
-        Master.Priced priced = Master.Priced.MORE;
-        while (priced == Master.Priced.MORE && !workings.stopped.getAsBoolean()) {
+        Entering.Priced priced = Entering.Priced.MORE;
+        while (priced == Entering.Priced.MORE && !workings.stopped.getAsBoolean()) {
             if (!Double.isFinite(root.solve(workings.secondsLeft.getAsDouble()))) {
                 return false;
             }
             root.read();
-            priced = root.hold() ? Master.Priced.MORE : root.price(PRICED_AT_ONCE, true);
+            priced = root.hold() ? Entering.Priced.MORE : entering.price(PRICED_AT_ONCE, true);
         }
-        return priced == Master.Priced.NONE;
+        return priced == Entering.Priced.NONE;
     }
 }

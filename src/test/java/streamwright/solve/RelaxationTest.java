@@ -29,7 +29,7 @@ class RelaxationTest {
             }
             Items items = new Items(site);
             var workings = new Relaxation.Workings(new Strands(), 1, () -> false, () -> 60);
-            Relaxation relaxation = new Relaxation(site, items, workings, Master.missingPrices(site, items));
+            Relaxation relaxation = new Relaxation(site, items, workings, MasterLimits.missingPrices(site, items));
             int most = site.strings.length;
             double[] value = new double[most + 1];
             double[] worth = new double[most + 1];
