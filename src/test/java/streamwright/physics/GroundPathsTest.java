@@ -57,6 +57,31 @@ class GroundPathsTest {
         return there;
     }
 
+    /** Half a graze within a side counts as on it, two grazes do not; on slanted sides, where a place on it is seldom exact. */
+    @Test
+    void aPlaceIsInsideBeyondAGrazeOfASide() {
+        double[] ring = {0, 0, 10, 3, 4, 9, 3, 5};
+        GroundPaths ground = ground(ring);
+        for (int k = 0; k < ring.length; k += 2) {
+            double ax = ring[k];
+            double ay = ring[k + 1];
+            double bx = ring[(k + 2) % ring.length];
+            double by = ring[(k + 3) % ring.length];
+            double length = Math.hypot(bx - ax, by - ay);
+            for (double along : new double[] {0.1, 0.37, 0.5, 0.82}) {
+                // the ring runs anticlockwise, so that its inside lies to the left
+                for (double deep : new double[] {-2, 0, 0.5, 2}) {
+                    double off = deep * Ring.GRAZE / length;
+                    Point place = new Point(
+                            ax + along * (bx - ax) - off * (by - ay), ay + along * (by - ay) + off * (bx - ax));
+                    assertThat(ground.inside(place).isPresent())
+                            .as("side %d at %s, %s grazes deep", k / 2, along, deep)
+                            .isEqualTo(deep > 1);
+                }
+            }
+        }
+    }
+
     @Test
     void openGroundIsTheStraightWayPlusTheHeight() {
         assertThat(ground().path(new Point(0, 0, 1), new Point(3, 4, 3))).isEqualTo(7, EXACT);
