@@ -5,7 +5,11 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 
@@ -85,10 +89,7 @@ final class RepairCuts {
         if (!model.pixels(strings[0])) {
             return false;
         }
-        int spot = spot(found, chain.board());
-        int of = model.boards.get(chain.board()).model();
-        Site.Wire lead = Objects.requireNonNull(site.lead(spot, strings[0]));
-        double price = site.injections(spot, site.variant(of, strings[0]), strings, lead.length());
+        double price = price(model.boards.get(chain.board()).model(), spot(found, chain.board()), strings);
         if (price == 0) {
             return false;
         }
@@ -101,30 +102,57 @@ final class RepairCuts {
         if (model.scope != RepairModel.Scope.ALL && strings.length > 1) {
             apart(strings);
         }
+        return everywhere(strings, fresh) && never;
+    }
+
+    /** Price of the injections that a chain needs; infinite where none would do, or there is no lead. */
+    private double price(int of, int spot, int[] strings) {
+        Site.Wire lead = site.lead(spot, strings[0]);
+        return lead == null
+                ? Double.POSITIVE_INFINITY
+                : site.injections(spot, site.variant(of, strings[0]), strings, lead.length());
+    }
+
+    /**
+     * Tells what a chain needs wherever it might be, so that none of its other places has to be found first.
+     *
+     * @param fresh whether no injection that it may need was there before
+     * @return whether any of it was new
+     */
+    private boolean everywhere(int[] strings, boolean fresh) {
+        Map<List<Integer>, Double> prices = new HashMap<>();
         boolean added = false;
         for (int b = 0; b < model.boards.size(); b++) {
             RepairModel.Candidate board = model.boards.get(b);
             for (int s = 0; s < board.spots().length; s++) {
-                if (board.model() == of && board.spots()[s] == spot) {
+                int spot = board.spots()[s];
+                if (site.lead(spot, strings[0]) == null) {
+                    continue;
+                }
+                double price = prices.computeIfAbsent(
+                        List.of(board.model(), spot), place -> price(board.model(), spot, strings));
+                boolean never = Double.isInfinite(price);
+                if (never || (fresh && price > 0)) {
                     added |= chain(b, board.at()[s], strings, never);
                 }
             }
         }
-        return never && added;
+        return added;
     }
 
     /** On any port of the board: not at all, or not without an injection. */
     private boolean chain(int board, BoolVar at, int[] strings, boolean never) {
         BoolVar[] heads = model.head[strings[0]][board];
-        if (heads == null || !known.add(board + " " + at.getIndex() + " " + java.util.Arrays.toString(strings))) {
+        String told = Arrays.toString(strings);
+        if (heads == null || !known.add(board + " " + at.getIndex() + " " + told)) {
             return false;
         }
-        BoolVar needs = never ? null : model.bool();
+        BoolVar needs = never ? null : needs(told);
         for (BoolVar head : heads) {
             List<Literal> clause = new ArrayList<>(List.of(head.not(), at.not()));
             for (int i = 1; i < strings.length; i++) {
-                clause.add(Objects.requireNonNull(model.behind.get(strings[i - 1] * site.strings.length + strings[i]))
-                        .not());
+                BoolVar follows = model.behind.get(strings[i - 1] * site.strings.length + strings[i]);
+                clause.add(Objects.requireNonNull(follows).not());
             }
             clause.add(model.last[strings[strings.length - 1]].not());
             if (needs != null) {
@@ -132,10 +160,16 @@ final class RepairCuts {
             }
             model.cp.addBoolOr(clause);
         }
-        if (needs != null) {
-            model.work.addTerm(needs, model.scaled(injection));
-        }
         return true;
+    }
+
+    /** That a chain hangs where it needs an injection. */
+    private BoolVar needs(String chain) {
+        return needing.computeIfAbsent(chain, key -> {
+            BoolVar needs = model.bool();
+            model.work.addTerm(needs, model.scaled(injection));
+            return needs;
+        });
     }
 
     /** Not all of these on one port, in whatever order: where this is no proof, but spares many tries. */
@@ -152,7 +186,8 @@ final class RepairCuts {
         model.cp.addLessOrEqual(together, strings.length - 2L);
     }
 
-    private final Set<String> known = new java.util.HashSet<>();
+    private final Set<String> known = new HashSet<>();
+    private final Map<String, BoolVar> needing = new HashMap<>();
 
     /** Cuts off this layout alone. */
     void forbidThis(RepairFound found) {

@@ -198,4 +198,45 @@ class SeparationTest {
         assertThat(found).isGreaterThan(500);
         assertThat(streams).isGreaterThan(20);
     }
+
+    /** Every string at one spot, on as many boards as their ports go into: part of a board is cut off, a whole one is not. */
+    @Test
+    void partOfABoardIsCutOff() {
+        int tried = 0;
+        for (long seed = 0; seed < YARDS; seed++) {
+            Yard yard = AnyYard.of(seed, 3, 7);
+            Site site = new Site(yard, GroundPaths.of(yard));
+            Items items = new Items(site);
+            int ports = site.ports(0);
+            if (site.offers.length > 1 || site.strings.length % ports == 0) {
+                continue;
+            }
+            Separation separation = new Separation(site, items);
+            for (int spot = 0; spot < site.spots.length; spot++) {
+                Point point = Point.nowhere(site, items);
+                for (int k = 0; k < items.size; k++) {
+                    point.led()[k][spot] = items.count[k];
+                    point.served()[k][spot] = items.count[k];
+                }
+                point.used()[spot] = 1;
+                double boards = site.strings.length / (double) ports;
+                point.board()[spot][0] = boards;
+                List<Row> rows = separation.rounded(point);
+                assertThat(rows).as("any %d", seed).isNotEmpty();
+                for (Row row : rows) {
+                    double sum = row.board(spot, 0) * boards;
+                    for (int k = 0; k < items.size; k++) {
+                        sum += row.head(k, spot) * items.count[k];
+                    }
+                    assertThat(sum).as("any %d", seed).isLessThan(row.low() - ROUNDING);
+                    double whole = sum + row.board(spot, 0) * (Math.ceil(boards) - boards);
+                    assertThat(whole).as("any %d", seed).isGreaterThanOrEqualTo(row.low() - ROUNDING);
+                }
+                point.board()[spot][0] = Math.ceil(boards);
+                assertThat(separation.rounded(point)).as("any %d", seed).isEmpty();
+                tried++;
+            }
+        }
+        assertThat(tried).isGreaterThan(20);
+    }
 }

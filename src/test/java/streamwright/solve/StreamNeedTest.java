@@ -2,9 +2,14 @@ package streamwright.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import streamwright.physics.GroundPaths;
+import streamwright.yard.Drives;
+import streamwright.yard.Yard;
 
 /** Streams that strings need at least, said at once: beside every packing. */
 class StreamNeedTest {
@@ -47,5 +52,47 @@ class StreamNeedTest {
                 .isEqualTo(1);
         assertThat(StreamNeed.streams(new int[] {500_000_000, 500_000_000}, 1 << 30))
                 .isEqualTo(1);
+    }
+
+    /** Of a yard with several kinds: each kind packs by itself, and copies may lie on what they copy. */
+    @Test
+    void aYardNeedsNoMoreThanItsKindsPackedEachByItself() {
+        int several = 0;
+        int tight = 0;
+        int all = 0;
+        for (long seed = 0; seed < 300; seed++) {
+            Yard yard = seed % 2 == 0 ? AnyYard.of(seed, 2, 8) : MixedYards.of(seed);
+            Site site = new Site(yard, GroundPaths.of(yard));
+            long fewest = 0;
+            double filled = 0;
+            int kinds = 0;
+            boolean fits = true;
+            for (int kind = 0; kind < site.kinds.length; kind++) {
+                List<Integer> sizes = new ArrayList<>();
+                int limit = site.limitMost(kind);
+                for (int i = 0; i < site.strings.length; i++) {
+                    boolean copy = yard.props().get(site.prop[i]).copyOf() != null;
+                    if (site.kind[i] == kind && site.sort[i] == Drives.PIXELS && !copy) {
+                        sizes.add(site.pixels[i]);
+                    }
+                }
+                int[] given = sizes.stream().mapToInt(Integer::intValue).toArray();
+                fits &= sizes.stream().allMatch(size -> size <= limit);
+                fewest += fits ? EveryPacking.fewest(given, limit) : 0;
+                filled += Arrays.stream(given).sum() / (double) limit;
+                kinds += sizes.isEmpty() ? 0 : 1;
+            }
+            long need = StreamNeed.of(site);
+            assertThat(need).as(yard.name()).isGreaterThanOrEqualTo((long) Math.ceil(filled - 1e-9));
+            boolean only = yard.props().stream().allMatch(prop -> prop.outputs() == 0 && prop.panel() == null);
+            if (fits && only) {
+                all++;
+                assertThat(need).as(yard.name()).isLessThanOrEqualTo(fewest);
+                tight += need == fewest ? 1 : 0;
+                several += kinds > 1 ? 1 : 0;
+            }
+        }
+        assertThat(several).isGreaterThan(10);
+        assertThat(tight).isGreaterThan(all * 9 / 10);
     }
 }
