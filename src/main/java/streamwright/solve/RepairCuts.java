@@ -28,16 +28,25 @@ final class RepairCuts {
         injection = site.yard.work().injection();
     }
 
-    /** Cuts a solution off if one of these forbids it; whether one does. */
-    boolean forbid(RepairFound found) {
-        boolean any = false;
+    /** What the model learns from a solution. */
+    enum Learned {
+        NOTHING,
+        /** Chains of it need injections that were not counted: it takes more than it showed. */
+        MORE,
+        /** It breaks a rule, and is no solution any more. */
+        FORBIDDEN
+    }
+
+    Learned learn(RepairFound found) {
+        Learned learned = Learned.NOTHING;
         for (RepairFound.CableOf cable : found.cables) {
-            any |= lengths(found, cable);
+            learned = lengths(found, cable) ? Learned.FORBIDDEN : learned;
         }
         for (RepairFound.ChainOn chain : found.chains) {
-            any |= unpowered(found, chain);
+            Learned power = power(found, chain);
+            learned = power.compareTo(learned) > 0 ? power : learned;
         }
-        return any;
+        return learned;
     }
 
     private int spot(RepairFound found, int board) {
@@ -84,25 +93,28 @@ final class RepairCuts {
     }
 
     /** That a chain's wires are there the model knows; what is left is power. */
-    private boolean unpowered(RepairFound found, RepairFound.ChainOn chain) {
+    private Learned power(RepairFound found, RepairFound.ChainOn chain) {
         int[] strings = chain.strings().stream().mapToInt(Integer::intValue).toArray();
         if (!model.pixels(strings[0])) {
-            return false;
+            return Learned.NOTHING;
         }
         double price = price(model.boards.get(chain.board()).model(), spot(found, chain.board()), strings);
         if (price == 0) {
-            return false;
+            return Learned.NOTHING;
         }
         boolean never = Double.isInfinite(price);
         boolean fresh = chain.strings().stream()
                 .noneMatch(i -> injected.contains(Lying.name(site.strings[i].prop(), site.strings[i].number())));
         if (!never && !fresh) {
-            return false;
+            return Learned.NOTHING;
         }
         if (model.scope != RepairModel.Scope.ALL && strings.length > 1) {
             apart(strings);
         }
-        return everywhere(strings, fresh) && never;
+        if (!everywhere(strings, fresh)) {
+            return Learned.NOTHING;
+        }
+        return never ? Learned.FORBIDDEN : Learned.MORE;
     }
 
     /** Price of the injections that a chain needs; infinite where none would do, or there is no lead. */

@@ -84,7 +84,8 @@ final class RepairSearch {
             }
             RepairFound found = new RepairFound(model, solver);
             double shown = solver.objectiveValue() * unit;
-            if (cuts.forbid(found)) {
+            RepairCuts.Learned learned = cuts.learn(found);
+            if (learned == RepairCuts.Learned.FORBIDDEN) {
                 continue;
             }
             RepairLook.Seen look = look(found);
@@ -92,8 +93,12 @@ final class RepairSearch {
                 bestShown = shown;
                 bestPart = part;
             }
+            if (learned == RepairCuts.Learned.MORE) {
+                continue;
+            }
             // what was looked at is worth its own work, or what the model says of it if that is not certain
-            seen = Math.min(seen, look.least() < 0 ? shown : look.least());
+            double least = status == CpSolverStatus.OPTIMAL ? Math.max(look.least(), shown) : look.least();
+            seen = Math.min(seen, look.least() < 0 ? shown : least);
             if (look.work() <= shown + 1e-9 && status == CpSolverStatus.OPTIMAL) {
                 return Math.max(proved, Math.min(seen, looks.bestWork()));
             }
@@ -137,7 +142,7 @@ final class RepairSearch {
                 return;
             }
             RepairFound found = new RepairFound(model, solver);
-            if (cuts.forbid(found)) {
+            if (cuts.learn(found) == RepairCuts.Learned.FORBIDDEN) {
                 continue;
             }
             RepairLook.Seen look = look(found);
