@@ -30,7 +30,6 @@ final class Entering {
     private static final int COLUMNS_MOST = 40_000;
 
     private final Master master;
-    private final Site site;
     private final Items items;
     private final int spots;
 
@@ -40,9 +39,8 @@ final class Entering {
     Entering(Master master, List<Pricing> pricings) {
         this.master = master;
         this.pricings = pricings;
-        site = master.site;
         items = master.items;
-        spots = site.spots.length;
+        spots = master.site.spots.length;
     }
 
     /** How pricing ended. */
@@ -166,15 +164,10 @@ final class Entering {
         double[] drawn = lengths == null ? new double[0] : lengths.duals();
         for (int from = 0; from < master.arc.length; from++) {
             for (int to = 0; to < spots; to++) {
-                boolean skip = from == site.controllers.length + to
-                        || (onlyOut && master.arc[from][to] != null)
-                        || site.arcLength(from, to) > site.hopMost;
-                if (!skip) {
-                    double room = lengths == null ? 0 : lengths.room(drawn, from, to);
-                    reduced[from][to] = master.limits.arcCost(from, to) - worth[from][to] + room;
-                } else {
-                    reduced[from][to] = Double.POSITIVE_INFINITY;
-                }
+                boolean skip = (onlyOut && master.arc[from][to] != null) || !master.limits.mayJoin(from, to);
+                double room = skip || lengths == null ? 0 : lengths.room(drawn, from, to);
+                reduced[from][to] =
+                        skip ? Double.POSITIVE_INFINITY : master.limits.arcCost(from, to) - worth[from][to] + room;
             }
         }
         return reduced;

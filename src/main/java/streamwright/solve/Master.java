@@ -147,7 +147,7 @@ final class Master {
 
     /** Brings an arc in; nothing where it is in already, or no plan may have it. */
     void addArc(int from, int to) {
-        if (arc[from][to] != null || from == controllers + to || site.arcLength(from, to) > site.hopMost) {
+        if (arc[from][to] != null || !limits.mayJoin(from, to)) {
             return;
         }
         // two boards at both ends may be joined twice, by two cables

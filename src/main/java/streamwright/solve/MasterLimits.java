@@ -42,6 +42,11 @@ final class MasterLimits {
         return Math.min(most, inReach);
     }
 
+    /** Whether a plan may have an arc: it leads elsewhere, and no farther than a hop may. */
+    boolean mayJoin(int from, int to) {
+        return from != site.controllers.length + to && site.arcLength(from, to) <= site.hopMost;
+    }
+
     double arcCost(int from, int to) {
         return (site.arcLength(from, to) - site.loops()) * site.trunkPrice
                 + (from < site.controllers.length ? site.cablePrice : 0);

@@ -63,10 +63,7 @@ final class Programme {
     }
 
     /**
-     * Solves the linear programme as it stands.
-     *
-     * <p>Strings may be left out at a price and every arc from a controller is there, so it has no solution only where the
-     * numbers of boards and cables contradict each other whatever else comes in.
+     * Solves it as it stands, with parts of everything.
      *
      * @return its value; infinite where it has no solution; NaN where the solver gave up
      */

@@ -54,7 +54,6 @@ final class Relaxation {
 
     private final List<Pricing> pricings;
     private Master root;
-    private Entering entering;
     private MPConstraint cables;
     private MPConstraint boards;
     private double[] missing;
@@ -87,7 +86,6 @@ final class Relaxation {
                 .toList();
         separation = new Separation(site, items);
         root = bare();
-        entering = new Entering(root, pricings);
         cables = root.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
         boards = root.addRow(Rows.boards(0, Integer.MAX_VALUE));
         new Neighbours(site).arcs().forEach(arc -> root.addArc(arc[0], arc[1]));
@@ -110,7 +108,7 @@ final class Relaxation {
 
     /** What is not in it yet. */
     Entering entering() {
-        return entering;
+        return new Entering(root, pricings);
     }
 
     int cablesAtLeast() {
@@ -177,7 +175,6 @@ final class Relaxation {
     private void renew(List<Row> cuts) {
         Master.Known known = root.known(cuts);
         root = bare();
-        entering = new Entering(root, pricings);
         cables = root.addRow(Rows.cables(site, cables.lb(), cables.ub()));
         boards = root.addRow(Rows.boards(boards.lb(), boards.ub()));
         take(known);
@@ -229,7 +226,7 @@ final class Relaxation {
             if (root.hold()) {
                 continue;
             }
-            Entering.Priced priced = entering.price(PRICED_AT_ONCE, false);
+            Entering.Priced priced = entering().price(PRICED_AT_ONCE, false);
             if (priced == Entering.Priced.MORE) {
                 continue;
             }
@@ -241,7 +238,7 @@ final class Relaxation {
             boolean last = broken.isEmpty() || stalled || enough.test(value);
             if (priced == Entering.Priced.UNKNOWN && (last || ++unsure == UNSURE_MOST)) {
                 unsure = 0;
-                priced = entering.price(PRICED_AT_ONCE, true);
+                priced = entering().price(PRICED_AT_ONCE, true);
                 if (priced == Entering.Priced.MORE) {
                     continue;
                 }
@@ -331,7 +328,7 @@ final class Relaxation {
                 return false;
             }
             root.read();
-            priced = root.hold() ? Entering.Priced.MORE : entering.price(PRICED_AT_ONCE, true);
+            priced = root.hold() ? Entering.Priced.MORE : entering().price(PRICED_AT_ONCE, true);
         }
         return priced == Entering.Priced.NONE;
     }

@@ -20,6 +20,12 @@ final class RepairCuts {
     private final Set<String> injected;
     private final double injection;
 
+    /** Of chains and their places: what was told already. */
+    private final Set<String> known = new HashSet<>();
+
+    /** Of each chain that may need an injection: that it hangs where it does. */
+    private final Map<String, BoolVar> needing = new HashMap<>();
+
     /** @param injected strings to which the old plan brings power: to all others an injection is new */
     RepairCuts(RepairModel model, Set<String> injected) {
         this.model = model;
@@ -117,12 +123,10 @@ final class RepairCuts {
         return never ? Learned.FORBIDDEN : Learned.MORE;
     }
 
-    /** Price of the injections that a chain needs; infinite where none would do, or there is no lead. */
+    /** Price of the injections that a chain needs where there is a lead to it; infinite where none would do. */
     private double price(int of, int spot, int[] strings) {
-        Site.Wire lead = site.lead(spot, strings[0]);
-        return lead == null
-                ? Double.POSITIVE_INFINITY
-                : site.injections(spot, site.variant(of, strings[0]), strings, lead.length());
+        double lead = Objects.requireNonNull(site.lead(spot, strings[0])).length();
+        return site.injections(spot, site.variant(of, strings[0]), strings, lead);
     }
 
     /**
@@ -175,7 +179,6 @@ final class RepairCuts {
         return true;
     }
 
-    /** That a chain hangs where it needs an injection. */
     private BoolVar needs(String chain) {
         return needing.computeIfAbsent(chain, key -> {
             BoolVar needs = model.bool();
@@ -197,9 +200,6 @@ final class RepairCuts {
         }
         model.cp.addLessOrEqual(together, strings.length - 2L);
     }
-
-    private final Set<String> known = new HashSet<>();
-    private final Map<String, BoolVar> needing = new HashMap<>();
 
     /** Cuts off this layout alone. */
     void forbidThis(RepairFound found) {

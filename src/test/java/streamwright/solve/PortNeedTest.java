@@ -2,6 +2,7 @@ package streamwright.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -38,7 +39,7 @@ class PortNeedTest {
     }
 
     private static List<Yard> yards() {
-        List<Yard> yards = new java.util.ArrayList<>();
+        List<Yard> yards = new ArrayList<>();
         for (long seed = 0; seed < 150; seed++) {
             yards.add(AnyYard.of(seed, 2, 8));
             yards.add(MixedYards.of(seed));
