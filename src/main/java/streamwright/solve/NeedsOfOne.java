@@ -1,5 +1,7 @@
 package streamwright.solve;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import streamwright.physics.Power;
 import streamwright.plan.Rule;
 import streamwright.yard.Drives;
@@ -20,6 +22,7 @@ final class NeedsOfOne {
         for (int i = 0; i < site.strings.length; i++) {
             if (drivenAtAll(i)) {
                 onAStream(i);
+                heard(i);
                 if (site.sort[i] == Drives.PIXELS) {
                     onAPort(i);
                     amps(i);
@@ -100,6 +103,36 @@ final class NeedsOfOne {
                     pixels,
                     most,
                     Obstructions.plain(site.yard.frameRate()));
+        }
+    }
+
+    /** A board is of use where a cable has the lowest stream that it hears; for a panel, all of its streams. */
+    private void heard(int string) {
+        int least = Integer.MAX_VALUE;
+        for (int m = 0; m < site.offers.length; m++) {
+            if (site.suits(m, string)) {
+                IntStream streams = site.sort[string] == Drives.PANEL
+                        ? IntStream.of(IntStream.of(site.sockets.cut[m]).max().orElse(0))
+                        : IntStream.of(site.sockets.heard[m]);
+                least = Math.min(least, streams.min().orElse(0));
+            }
+        }
+        int most = Arrays.stream(site.controllers)
+                .mapToInt(controller -> controller.model().streams())
+                .max()
+                .orElse(0);
+        if (least > most) {
+            all.add(
+                    Rule.PORT_STREAM,
+                    all.label(string),
+                    least,
+                    most,
+                    site.sort[string] == Drives.PANEL
+                            ? "%s needs stream %d of its cable for any board on offer, but no controller's cable has more than %d"
+                            : "%s needs at least stream %d of its cable for any board on offer, but no controller's cable has more than %d",
+                    all.label(string),
+                    least,
+                    most);
         }
     }
 

@@ -7,11 +7,17 @@ import org.jspecify.annotations.Nullable;
  * A change of a yard that might help.
  *
  * @param lever by degrees; from 0 to 1 where there are none
- * @param words of a change without degrees, e.g. {@code wires may cross pond}; null for a figure
+ * @param words of a change without degrees, e.g. {@code wires may cross pond}, or of a figure at its loosest; null where
+ *     the figure says all
  */
 record Candidate(Lever lever, @Nullable String words) {
     static Candidate figure(Lever lever) {
         return new Candidate(lever, null);
+    }
+
+    /** A figure that says little where it is loosest: none of the strings of a prop are no prop. */
+    static Candidate figure(Lever lever, String loosest) {
+        return new Candidate(lever, loosest);
     }
 
     static Candidate change(String words, Consumer<YardDraft> change) {
@@ -24,7 +30,7 @@ record Candidate(Lever lever, @Nullable String words) {
     }
 
     String text(double value) {
-        if (words != null) {
+        if (words != null && value == lever.loosest()) {
             return words;
         }
         String instead = lever.from() == 0 ? "" : " instead of " + Lever.plain(lever.from());
@@ -32,7 +38,7 @@ record Candidate(Lever lever, @Nullable String words) {
     }
 
     WayOut.Change told(double value) {
-        return words != null
+        return words != null && value == lever.loosest()
                 ? new WayOut.Change(words, null, null)
                 : new WayOut.Change(lever.field(), lever.from(), value);
     }

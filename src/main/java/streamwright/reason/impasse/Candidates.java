@@ -92,7 +92,7 @@ final class Candidates {
         }
         int strings = prop.strings().size();
         int least = yard.props().size() > 1 ? 0 : 1;
-        return Candidate.figure(new Lever(
+        Lever lever = new Lever(
                 "strings of prop " + prop.id(),
                 "",
                 strings,
@@ -100,7 +100,8 @@ final class Candidates {
                 -1,
                 (draft, left) -> prop.strings().stream()
                         .skip(left.longValue())
-                        .forEach(string -> Things.withoutString(draft, string))));
+                        .forEach(string -> Things.withoutString(draft, string)));
+        return least == 0 ? Candidate.figure(lever, "without prop " + prop.id()) : Candidate.figure(lever);
     }
 
     private static Point at(Prop prop) {

@@ -53,7 +53,7 @@ class ArithmeticTest {
             "props: [{id: tree, pixel: ws2811, strings: {count: 5, pixels: 50, feed: [10, 0]}, follow: none}]\n";
 
     static List<Condition> conditions() {
-        return Stream.of(ofOne(), ofReach(), ofAll(), ofCables(), ofMore())
+        return Stream.of(ofOne(), ofStreams(), ofReach(), ofAll(), ofCables(), ofMore())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -71,6 +71,15 @@ class ArithmeticTest {
                         "lamp",
                         100,
                         99),
+                new Condition(
+                        NARROW + MINE + LAMP,
+                        List.of(narrow("streams: 2"), board("ports: [4, LIMIT]")),
+                        2,
+                        3,
+                        Rule.PORT_STREAM,
+                        "lamp",
+                        3,
+                        2),
                 // one pixel of 55 mA, 80 % of the fuse
                 new Condition(
                         BRIGHT + LAMP, List.of(board("fuse: LIMIT")), 0.06875, 0.06, Rule.FUSE, "lamp", 0.055, 0.048),
@@ -105,6 +114,35 @@ class ArithmeticTest {
                         "lamp",
                         65_536,
                         65_535));
+    }
+
+    private static List<Condition> ofStreams() {
+        String cable = NARROW + MINE + "spots: [{id: pole, at: [10, 0]}]\nprops: [{id: lamp, ";
+        String outputs = "outputs: 2, at: [10, 0]}]\n";
+        String panel = "pixel: ws2811, panel: {columns: 8, rows: 8}, at: [10, 0]}]\n";
+        String none = "address: none\nprice: 1\n";
+        return List.of(
+                new Condition(
+                        cable + outputs,
+                        List.of(
+                                narrow("streams: 2"),
+                                "board: mine\ndrives: outputs\noutputs: 2\nhears: LIMIT\nampsMost: 2\n" + none),
+                        2,
+                        3,
+                        Rule.PORT_STREAM,
+                        "lamp",
+                        3,
+                        2),
+                // a panel's board needs all of its streams
+                new Condition(
+                        cable + panel,
+                        List.of(narrow("streams: 2"), "board: mine\ndrives: panel\nstreams: [1, LIMIT]\n" + none),
+                        2,
+                        3,
+                        Rule.PORT_STREAM,
+                        "lamp",
+                        3,
+                        2));
     }
 
     private static List<Condition> ofReach() {

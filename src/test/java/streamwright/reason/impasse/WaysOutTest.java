@@ -221,6 +221,20 @@ class WaysOutTest {
         assertThat(texts(ways)).containsExactlyInAnyOrder("boards: lines as well", "without prop flood");
     }
 
+    /** The board has one port that hears the cable's only stream, and the dot takes it: no string of the arch can stay. */
+    @Test
+    void noStringOfAPropIsTheYardWithoutIt() {
+        List<WayOut> ways = ways(DIM.replace("source-4", "narrow") + """
+                boards: [{model: mine, most: 1}]
+                props:
+                  - {id: arch, pixel: ws2811, strings: {count: 2, pixels: 50, feed: [5, 0], tail: [5, 1]}}
+                  - {id: dot, pixel: ws2811, pixels: 10, feed: [6, 0]}
+                """, narrow(), board("ports: [1, 2]"));
+        assertThat(texts(ways)).contains("without prop arch", "without prop dot");
+        assertThat(ways.stream().flatMap(way -> way.changes().stream()))
+                .contains(new WayOut.Change("without prop arch", null, null));
+    }
+
     /** A larger fuse or supply is nothing to be advised. */
     @Test
     void noLargerFuseIsOffered() {
