@@ -29,10 +29,10 @@ final class MinCut {
 
     void arc(int from, int target, double room) {
         if (arcs + 2 > to.length) {
-            next = Arrays.copyOf(next, 2 * arcs + 2);
-            to = Arrays.copyOf(to, 2 * arcs + 2);
-            capacity = Arrays.copyOf(capacity, 2 * arcs + 2);
-            left = Arrays.copyOf(left, 2 * arcs + 2);
+            next = Arrays.copyOf(next, 2 * arcs);
+            to = Arrays.copyOf(to, 2 * arcs);
+            capacity = Arrays.copyOf(capacity, 2 * arcs);
+            left = Arrays.copyOf(left, 2 * arcs);
         }
         half(from, target, room);
         half(target, from, 0);

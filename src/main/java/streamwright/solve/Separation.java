@@ -113,7 +113,7 @@ final class Separation {
         for (int k = 0; k < items.size; k++) {
             int sink = 1 + spots + k;
             // strings that are left out, at a price, need no arc
-            if (served[k] > BROKEN && graph.flow(0, sink, served[k]) < served[k] - BROKEN) {
+            if (graph.flow(0, sink, served[k]) < served[k] - BROKEN) {
                 for (boolean[] side : List.of(graph.sinkSide(sink), graph.beyondSource(0))) {
                     boolean[] inside = Arrays.copyOfRange(side, 1, 1 + spots);
                     if (seen.add(new Seen(k, boxed(inside)))) {
@@ -124,7 +124,7 @@ final class Separation {
         }
         for (int p = 0; p < spots; p++) {
             double need = point.used()[p];
-            if (need > BROKEN && graph.flow(0, 1 + p, need) < need - BROKEN) {
+            if (graph.flow(0, 1 + p, need) < need - BROKEN) {
                 boolean[] inside = Arrays.copyOfRange(graph.sinkSide(1 + p), 1, 1 + spots);
                 if (seen.add(new Seen(-1 - p, boxed(inside)))) {
                     found.add(Cut.reached(inside, controllers, p));
@@ -158,15 +158,11 @@ final class Separation {
             }
         }
         if (graph.flow(0, 1 + spots, all) < all - 10 * BROKEN) {
-            // what the source cannot reach would be W with the sink's own arcs cut; W is the part whose need is not cut
+            // what the source cannot reach would be W with the sink's own arcs cut; W is the part whose need is not
+            // cut,
+            // and not empty where a need is not met
             boolean[] inside = Arrays.copyOfRange(graph.sinkSide(1 + spots), 1, 1 + spots);
-            boolean any = false;
-            for (boolean in : inside) {
-                any |= in;
-            }
-            if (any) {
-                found.add(Cut.carried(inside, site, items, share));
-            }
+            found.add(Cut.carried(inside, site, items, share));
         }
     }
 

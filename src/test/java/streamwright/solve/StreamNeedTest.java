@@ -1,5 +1,6 @@
 package streamwright.solve;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -8,7 +9,14 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import streamwright.physics.GroundPaths;
+import streamwright.yard.Controller;
+import streamwright.yard.ControllerModel;
 import streamwright.yard.Drives;
+import streamwright.yard.Follow;
+import streamwright.yard.PixelKind;
+import streamwright.yard.PixelString;
+import streamwright.yard.Point;
+import streamwright.yard.Prop;
 import streamwright.yard.Yard;
 
 /** Streams that strings need at least, said at once: beside every packing. */
@@ -52,6 +60,57 @@ class StreamNeedTest {
                 .isEqualTo(1);
         assertThat(StreamNeed.streams(new int[] {500_000_000, 500_000_000}, 1 << 30))
                 .isEqualTo(1);
+    }
+
+    /**
+     * Up to 65,536 pixels, five strings of 22,000 lie two and two in streams that none fills: three streams. In longer ones
+     * their 110,000 pixels count as filling two.
+     */
+    @Test
+    void fromWhatLengthOnStreamsCountAsFilled() {
+        int[] five = {22_000, 22_000, 22_000, 22_000, 22_000};
+        assertThat(StreamNeed.streams(five, 1 << 16)).isEqualTo(3);
+        assertThat(StreamNeed.streams(five, (1 << 16) + 1)).isEqualTo(2);
+    }
+
+    /** Three of 33 leave a pixel of a stream of 100; with more than 2,000 strings it counts as filled. */
+    @Test
+    void fromHowManyStringsOnStreamsCountAsFilled() {
+        int[] all = new int[2_001];
+        Arrays.fill(all, 33);
+        // 66,000 / 99 and 66,033 / 100
+        assertThat(StreamNeed.streams(Arrays.copyOf(all, 2_000), 100)).isEqualTo(667);
+        assertThat(StreamNeed.streams(all, 100)).isEqualTo(661);
+    }
+
+    /** At 40 frames a second a stream takes 823 pixels of 24 bits, or 617 of 32 bits. */
+    @Test
+    void ofAWholeYard() {
+        // 800 pixels and 600, each in a stream of its kind; in those of the other kind they would need three
+        assertThat(need(List.of(400, 400), List.of(300, 300))).isEqualTo(2);
+        // one that fills a stream, three that each need one, for 2,323 pixels
+        assertThat(need(List.of(823, 500, 500, 500), List.of(1))).isEqualTo(5);
+        // one that no stream takes, of which its pixels alone are counted
+        assertThat(need(List.of(900), List.of(1))).isEqualTo(2);
+    }
+
+    private static long need(List<Integer> rgb, List<Integer> rgbw) {
+        Yard garden = TinyGarden.of(1);
+        PixelKind first = requireNonNull(garden.props().get(0).pixel());
+        PixelKind second = Changed.with(Changed.with(first, "channels", 4), "bits", 32);
+        Controller controller = garden.controllers().get(0);
+        ControllerModel wide = Changed.with(controller.model(), "streamMost", 1024);
+        Yard yard = Changed.with(garden, "controllers", List.of(Changed.with(controller, "model", wide)));
+        List<Prop> props = List.of(prop("first", first, rgb), prop("second", second, rgbw));
+        yard = Changed.with(yard, "props", props);
+        return StreamNeed.of(new Site(yard, GroundPaths.of(yard)));
+    }
+
+    private static Prop prop(String id, PixelKind kind, List<Integer> pixels) {
+        Point here = new Point(0, 0);
+        List<PixelString> strings = new ArrayList<>();
+        pixels.forEach(each -> strings.add(new PixelString(id, strings.size() + 1, each, here, here)));
+        return Prop.ofStrings(id, kind, Follow.PROP, strings);
     }
 
     /** Of a yard with several kinds: each kind packs by itself, and copies may lie on what they copy. */

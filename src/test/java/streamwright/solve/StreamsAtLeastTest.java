@@ -48,6 +48,58 @@ class StreamsAtLeastTest {
         assertThat(stronger).isPositive();
     }
 
+    /**
+     * L2 as it is written (Martello and Toth 1990), for every threshold a: strings above limit - a have a stream each,
+     * so have those above a half, and what is from a to a half fills what the latter leave, and further streams.
+     */
+    @Test
+    void whatIsSaidAtOnceIsL2() {
+        SplittableRandom random = new SplittableRandom(3);
+        int more = 0;
+        for (int run = 0; run < 2_000; run++) {
+            int limit = 10 + random.nextInt(30);
+            int[] sizes = random.ints(random.nextInt(12), 0, limit + 1).toArray();
+            int best = 0;
+            for (int a = 0; a <= limit / 2; a++) {
+                int least = Math.max(a, 1);
+                int above = limit - a;
+                long first = Arrays.stream(sizes).filter(size -> size > above).count();
+                int[] second = Arrays.stream(sizes)
+                        .filter(size -> size <= above && 2 * size > limit)
+                        .toArray();
+                int third = Arrays.stream(sizes)
+                        .filter(size -> 2 * size <= limit && size >= least)
+                        .sum();
+                int over =
+                        third - (second.length * limit - Arrays.stream(second).sum());
+                best = Math.max(
+                        best, (int) first + second.length + (int) Math.ceil(Math.max(0, over) / (double) limit));
+            }
+            assertThat(StreamsAtLeast.quickly(sizes, limit))
+                    .as("%s in %d", Arrays.toString(sizes), limit)
+                    .isEqualTo(best);
+            more += best > (Arrays.stream(sizes).sum() + limit - 1) / limit ? 1 : 0;
+        }
+        assertThat(more).isGreaterThan(200);
+    }
+
+    /** 274 pixels in four streams of 69 leave two free: parts of patterns fit so, whole ones do not. */
+    @Test
+    void whereNeitherL2NorPatternsTellTheTruth() {
+        int[] sizes = {46, 26, 26, 23, 23, 23, 17, 17, 17, 17, 13, 13, 13};
+        assertThat(StreamsAtLeast.quickly(sizes, 69)).isEqualTo(4);
+        assertThat(StreamsAtLeast.patterns(sizes, 69, 1_000)).isEqualTo(4);
+        assertThat(EveryPacking.fewest(sizes, 69)).isEqualTo(5);
+        assertThat(StreamsAtLeast.of(sizes, 69)).isEqualTo(5);
+    }
+
+    /** First fit puts 4 + 4, 4 + 3 + 3, 3 + 3 + 3 and 3 into streams of 10; three times 4 + 3 + 3 fill three. */
+    @Test
+    void whereFirstFitNeedsMoreThanTheTruth() {
+        int[] sizes = {4, 4, 4, 3, 3, 3, 3, 3, 3};
+        assertThat(StreamsAtLeast.of(sizes, 10)).isEqualTo(3);
+    }
+
     /** Too many strings to try every packing. */
     @Test
     void manyStringsNeedWhatTheirPatternsSay() {
