@@ -63,7 +63,7 @@ class RoundingTest {
     /** By how much the row of a set is broken, per string that the division leaves. */
     private static double broken(Point point, int set, int strings) {
         int rest = strings % PORTS;
-        double sum = rest * (strings / PORTS + 1.0) - strings;
+        double sum = rest * (Math.floorDiv(strings, PORTS) + 1.0) - strings;
         for (int p = 0; p < point.used().length; p++) {
             if ((set >> p & 1) == 1) {
                 sum += point.led()[0][p];
@@ -116,7 +116,7 @@ class RoundingTest {
             List<Row> rows = rounding.broken(point, 20);
             assertThat(rows.stream().map(row -> set(row, 3))).as("run %d", run).containsExactlyElementsOf(expected);
             for (Row row : rows) {
-                assertThat(row.low()).isEqualTo(strings % PORTS * (strings / PORTS + 1.0) - strings);
+                assertThat(row.low()).isEqualTo(strings % PORTS * (Math.floorDiv(strings, PORTS) + 1.0) - strings);
             }
             if (rows.size() > 1) {
                 List<Row> first = rounding.broken(point, 1);
