@@ -120,6 +120,34 @@ final class Cut {
     }
 
     /**
+     * A string is served only from a spot with a board that suits its volts and sort. Where all strings suit all boards
+     * that follows from {@link #usedSpot}.
+     */
+    static Row suited(Site site, int item, int sample, int count, int at) {
+        return new Row() {
+            @Override
+            public boolean cut() {
+                return true;
+            }
+
+            @Override
+            public double item(int k, int spot) {
+                return k == item && spot == at ? -1 : 0;
+            }
+
+            @Override
+            public int onlyItem() {
+                return item;
+            }
+
+            @Override
+            public double board(int spot, int model) {
+                return spot == at && site.suits(model, sample) ? count : 0;
+            }
+        };
+    }
+
+    /**
      * Boards come whole. Let W be a set of spots and T a set of items of one group with n strings in all. Ports at W are at least
      * the strands there that T's strings lead, so {@code sum P(m) boards(m) >= n - s} with s the strings of T that lead
      * no strand at W. Mixed-integer rounding (Nemhauser and Wolsey 1990) of this row divided by P, the most ports of a

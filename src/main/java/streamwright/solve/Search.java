@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import streamwright.solve.Draft.Hung;
 
 /**
  * Ruin and recreate (Schrimpf et al. 2000; Christiaens and Vanden Berghe 2020) under simulated annealing: takes a few
@@ -26,12 +25,10 @@ final class Search {
     private final Repack repack;
     private final Nearby nearby;
     private final SplittableRandom random;
-    private final int[] loose;
+    private final Ruin ruin;
 
     /** Told of plans that are better than all before in one annealing, while it goes on. */
     Consumer<Snapshot> better = plan -> {};
-
-    private int looseCount;
 
     Search(Draft draft, Nearby nearby, SplittableRandom random) {
         this.draft = draft;
@@ -41,13 +38,12 @@ final class Search {
         insertion = new Insertion(draft);
         polish = new Polish(draft);
         repack = new Repack(draft, polish);
-        loose = new int[site.strings.length];
+        ruin = new Ruin(draft, nearby, random);
     }
 
     /** Places every string that is not placed, as far as there is a place. */
     void fill() {
-        looseCount = 0;
-        gatherLoose();
+        ruin.none();
         recreate(1);
     }
 
@@ -56,24 +52,6 @@ final class Search {
         if (repack.run(stop) && draft.complete()) {
             better.accept(Snapshot.of(draft));
         }
-    }
-
-    /** What found no place before is tried again. */
-    private void gatherLoose() {
-        for (int i = 0; i < draft.at.length && draft.placed + looseCount < draft.at.length; i++) {
-            if (draft.at[i] == null && !isLoose(i)) {
-                loose[looseCount++] = i;
-            }
-        }
-    }
-
-    private boolean isLoose(int string) {
-        for (int i = 0; i < looseCount; i++) {
-            if (loose[i] == string) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** How far an annealing is: 0 at its begin, 1 at its end. */
@@ -107,8 +85,7 @@ final class Search {
                 temperature = scale * hot * Math.pow(cold / hot, done);
             }
             draft.record();
-            ruin();
-            gatherLoose();
+            ruin.some();
             recreate(random.nextInt(3) == 0 ? 1 : 0.2 + 0.8 * random.nextDouble());
             double bar = current - temperature * Math.log(random.nextDouble() + 1e-300);
             if (draft.cost() < bar + band) {
@@ -135,94 +112,16 @@ final class Search {
         return step;
     }
 
-    /** Some string that found no place; room for it is made around it. */
-    private int unplaced() {
-        int n = site.strings.length;
-        int i = random.nextInt(n);
-        while (draft.at[i] != null) {
-            i = (i + 1) % n;
-        }
-        return i;
-    }
-
-    private void ruin() {
-        looseCount = 0;
-        int n = site.strings.length;
-        int seed = draft.placed < n && random.nextBoolean() ? unplaced() : random.nextInt(n);
-        int choice = random.nextInt(10);
-        if (choice < 5) {
-            int most = Math.min(n, 2 + random.nextInt(Math.min(n, 18)));
-            int skip = random.nextInt(3) == 0 ? 3 : 1000;
-            for (int near : nearby.of(seed)) {
-                if (looseCount >= most) {
-                    break;
-                }
-                if (random.nextInt(skip) != 0) {
-                    loosen(near);
-                }
-            }
-        } else {
-            int count = 1 + random.nextInt(choice < 9 ? 3 : 5);
-            for (int near : nearby.of(seed)) {
-                Hung board = draft.at[near];
-                if (board != null && random.nextInt(6) != 0) {
-                    empty(board);
-                    if (--count == 0) {
-                        break;
-                    }
-                }
-            }
-        }
-    }
-
-    private void empty(Hung board) {
-        for (Chain chain : board.ports) {
-            for (int k = 0; chain != null && k < chain.strings().length; k++) {
-                loose[looseCount++] = chain.strings()[k];
-            }
-        }
-        draft.takeDownWhole(board);
-    }
-
-    private void loosen(int string) {
-        Hung board = draft.at[string];
-        if (board == null) {
-            return;
-        }
-        int port = draft.portOf[string];
-        Chain chain = board.ports[port];
-        Chain rest = null;
-        if (chain.strings().length > 1) {
-            rest = chain.again(draft.chains, board.spot, board.model, chain.without(chain.indexOf(string)));
-            boolean fits = rest != null
-                    && rest.pixels() <= chain.pixels()
-                    && (site.plain || draft.loads.takes(board.cable, board.stream[port], board.model, chain, rest));
-            if (!fits) {
-                for (int other : chain.strings()) {
-                    loose[looseCount++] = other;
-                }
-                rest = null;
-            } else {
-                loose[looseCount++] = string;
-            }
-        } else {
-            loose[looseCount++] = string;
-        }
-        draft.set(board, port, rest, board.stream[port]);
-        if (board.used == 0) {
-            draft.takeDown(board);
-        }
-    }
-
     private void recreate(double boardFactor) {
-        sortLoose();
+        int[] loose = ruin.loose();
+        sort(loose);
         insertion.boardFactor = boardFactor;
         insertion.choose(random);
-        for (int i = 0; i < looseCount; i++) {
-            boolean found = insertion.find(loose[i]);
+        for (int string : loose) {
+            boolean found = insertion.find(string);
             if (!found) {
                 insertion.chooseAny();
-                found = insertion.find(loose[i]);
+                found = insertion.find(string);
             }
             if (found) {
                 insertion.apply();
@@ -230,8 +129,8 @@ final class Search {
         }
     }
 
-    private void sortLoose() {
-        for (int i = looseCount - 1; i > 0; i--) {
+    private void sort(int[] loose) {
+        for (int i = loose.length - 1; i > 0; i--) {
             int j = random.nextInt(i + 1);
             int keep = loose[i];
             loose[i] = loose[j];
@@ -241,8 +140,8 @@ final class Search {
         if (choice == 0) {
             return;
         }
-        long[] keys = new long[looseCount];
-        for (int i = 0; i < looseCount; i++) {
+        long[] keys = new long[loose.length];
+        for (int i = 0; i < loose.length; i++) {
             int string = loose[i];
             long key = choice == 1
                     ? -site.pixels[string]
@@ -250,8 +149,8 @@ final class Search {
             keys[i] = (key << 20) + i;
         }
         Arrays.sort(keys);
-        int[] was = Arrays.copyOf(loose, looseCount);
-        for (int i = 0; i < looseCount; i++) {
+        int[] was = loose.clone();
+        for (int i = 0; i < loose.length; i++) {
             loose[i] = was[(int) (keys[i] & 0xFFFFF)];
         }
     }

@@ -75,11 +75,23 @@ final class Separation {
     private void unusedSpots(Point point, List<Row> found) {
         for (int k = 0; k < items.size; k++) {
             for (int p = 0; p < site.spots.length; p++) {
-                if (point.served()[k][p] > items.count[k] * point.used()[p] + BROKEN) {
+                double served = point.served()[k][p] - BROKEN;
+                if (served > items.count[k] * point.used()[p]) {
                     found.add(Cut.usedSpot(k, items.count[k], p));
+                }
+                if (site.groups > 1 && served > items.count[k] * suited(point, k, p)) {
+                    found.add(Cut.suited(site, k, items.sample[k], items.count[k], p));
                 }
             }
         }
+    }
+
+    /** Boards at a spot that an item may hang on. */
+    private double suited(Point point, int item, int spot) {
+        return IntStream.range(0, site.offers.length)
+                .filter(m -> site.suits(m, items.sample[item]))
+                .mapToDouble(m -> point.board()[spot][m])
+                .sum();
     }
 
     private MinCut support(Point point, int sinks) {

@@ -105,6 +105,7 @@ class SeparationTest {
         for (int k = 0; k < items.size; k++) {
             for (int p = 0; p < site.spots.length; p++) {
                 rows.add(Cut.usedSpot(k, items.count[k], p));
+                rows.add(Cut.suited(site, k, items.sample[k], items.count[k], p));
             }
         }
         return rows;
