@@ -150,23 +150,19 @@ final class Cut {
     /**
      * Boards come whole. Let W be a set of spots and T a set of items of one group with n strings in all. Ports at W are at least
      * the strands there that T's strings lead, so {@code sum P(m) boards(m) >= n - s} with s the strings of T that lead
-     * no strand at W. Mixed-integer rounding (Nemhauser and Wolsey 1990) of this row divided by P, the most ports of a
-     * model, gives {@code sum F(P(m)/P) boards(m) + s / (P f) >= ceil(n/P)} with f the fractional part of n/P and
-     * {@code F(a) = floor(a) + min(1, frac(a)/f)}.
+     * no strand at W. Mixed-integer rounding (Nemhauser and Wolsey 1990) of this row divided by any D, for which the ports
+     * of a model do best, gives {@code sum F(P(m)/D) boards(m) + s / (D f) >= ceil(n/D)} with f the fractional part of
+     * n/D and {@code F(a) = floor(a) + min(1, frac(a)/f)}.
+     *
+     * @param by D, of which n is no multiple
      */
-    static Row wholeBoards(boolean[] inside, boolean[] leads, int strings, Site site, int group) {
-        int ports = 0;
-        for (int m = 0; m < site.offers.length; m++) {
-            ports = Math.max(ports, site.ports(m));
-        }
-        int rest = strings % ports;
+    static Row wholeBoards(boolean[] inside, boolean[] leads, int strings, Site site, int group, int by) {
+        int rest = strings % by;
         double[] weight = new double[site.offers.length];
         for (int m = 0; m < weight.length; m++) {
-            boolean there = site.groupOf[m] == group;
-            weight[m] =
-                    !there ? 0 : rest * (site.ports(m) == ports ? 1.0 : Math.min(1.0, site.ports(m) / (double) rest));
+            weight[m] = site.groupOf[m] == group ? wholeBoards(site.ports(m), rest, by) : 0;
         }
-        double low = rest * (strings / ports + 1) - strings;
+        double low = rest * (strings / by + 1) - strings;
         return new Row() {
             @Override
             public boolean cut() {
@@ -193,5 +189,10 @@ final class Cut {
                 return inside[spot] && leads[k] ? -1 : 0;
             }
         };
+    }
+
+    /** What a board of so many ports counts in the row of a rest, which is as many times F. */
+    static int wholeBoards(int ports, int rest, int by) {
+        return rest * (ports / by) + Math.min(rest, ports % by);
     }
 }

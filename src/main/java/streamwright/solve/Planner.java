@@ -33,6 +33,9 @@ public final class Planner {
     /** The share of the time before the first bound of such yards. */
     private static final double SEARCH_OF_HUGE = 0.15;
 
+    /** That share at least where streams differ: such layouts are more of a puzzle. */
+    private static final double SEARCH_OF_MIXED = 0.2;
+
     private static final double COLD = 0.0002;
     private static final double[] HEATS = {0.002, 0.005, 0.001, 0.01};
 
@@ -182,7 +185,8 @@ public final class Planner {
 
     private void search(ExecutorService workers) throws InterruptedException, ExecutionException {
         int strings = site.strings.length;
-        double share = strings > HUGE ? SEARCH_OF_HUGE : Math.min(0.3, 0.05 + strings / 1500.0);
+        double usual = strings > HUGE ? SEARCH_OF_HUGE : Math.min(0.3, 0.05 + strings / 1500.0);
+        double share = site.streamsDiffer ? Math.max(usual, SEARCH_OF_MIXED) : usual;
         List<Callable<Draft>> work = new ArrayList<>();
         for (int w = 0; w < drafts.size(); w++) {
             int worker = w;

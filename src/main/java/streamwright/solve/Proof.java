@@ -9,18 +9,16 @@ import java.util.concurrent.ExecutorService;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Proves how little any plan can cost. The relaxation is solved for each number of cables and boards that could still
- * beat the best plan known; what could not be in such a plan by its reduced cost goes; the rest is solved in whole
- * numbers. The bound is the least over all these cases, and a case that ends with a plan is a theorem about it.
+ * Proves how little any plan can cost. All plans are told apart, those first that may cost least: where the relaxation
+ * has a part of a cable or of a board, by their numbers; then by a spot with boards or without. Where a case comes near
+ * the best plan known, what could not be in a better one by its reduced cost goes, and the rest is solved in whole
+ * numbers. The bound is the least over all cases, and a case that ends with a plan is a theorem about it.
  */
 final class Proof {
     private static final double INF = Double.POSITIVE_INFINITY;
     private static final double SAME = 1e-5;
 
-    /** A dual that is nothing but rounding. */
-    private static final double FLAT = 1e-9;
-
-    /** That share while cases are told apart, and when one is to be closed. */
+    /** That share before cases are told apart, and while they are. */
     private static final double GAIN_FIRST = 2e-4;
 
     /** That share where cables are not yet kept within their length, but will be. */
@@ -39,11 +37,13 @@ final class Proof {
     /**
      * Plans with so many cables and boards and boards at some spots and not at others, with a bound on all of them.
      *
+     * @param parts of its counts, into which it is told apart first
      * @param spot at which it is told apart further; -1 where all are supposed
      * @param decided whether even that spot is as good as decided, so that it is better closed as it is
      * @param tried whether it was tried in whole numbers, in vain
      */
-    private record Case(int cables, int boards, Chosen spots, int spot, boolean decided, double bound, boolean tried) {}
+    private record Case(
+            Counts counts, Chosen spots, List<Counts> parts, int spot, boolean decided, double bound, boolean tried) {}
 
     /** @param open whether it may be closed when it is told apart further */
     private record Closed(Case one, double bound, @Nullable Snapshot plan, boolean open) {}
@@ -114,15 +114,12 @@ final class Proof {
             all = Math.max(all, tighten(GAIN_FIRST));
             incumbent.raise(all);
         }
-        List<Case> open = new ArrayList<>();
         if (closes(all)) {
             incumbent.raise(incumbent.cost());
             return;
         }
-        if (!cases(all, open)) {
-            return;
-        }
-        left.addAll(open);
+        Counts any = new Counts(relaxation.cablesAtLeast(), site.jacks(), 1, site.strings.length);
+        left.add(found(any, Chosen.NONE, all));
         while (!(left.isEmpty() && closings.isEmpty()) && !effort.stopped()) {
             raiseToLeast();
             if (effort.level() > 0) {
@@ -140,7 +137,9 @@ final class Proof {
     private void closeTogether(Runnable wide) throws InterruptedException, ExecutionException {
         while (!left.isEmpty() && !closings.isFull() && !effort.stopped()) {
             Case least = left.remove();
-            if (!closes(least.bound)) {
+            if (!least.parts.isEmpty()) {
+                apart(least);
+            } else if (!closes(least.bound)) {
                 begin(least, wide);
             }
         }
@@ -173,14 +172,28 @@ final class Proof {
         } else if (!closings.isFull() && ripe(least)) {
             begin(least, wide);
         } else {
-            relaxation.slim();
-            half(least, least.spots.withUsed(least.spot));
-            half(least, least.spots.withEmpty(least.spot));
+            apart(least);
+        }
+    }
+
+    /** Tells a case apart: by its counts, or by a spot. */
+    private void apart(Case one) {
+        relaxation.slim();
+        for (Counts counts : one.parts) {
+            part(one, counts, one.spots);
+        }
+        if (one.parts.isEmpty()) {
+            part(one, one.counts, one.spots.withUsed(one.spot));
+            part(one, one.counts, one.spots.withEmpty(one.spot));
         }
     }
 
     private boolean ripe(Case one) {
-        return one.decided || (!one.tried && one.bound > (1 - ripe) * incumbent.cost());
+        return one.parts.isEmpty() && (one.decided || (!one.tried && isNear(one.bound)));
+    }
+
+    private boolean isNear(double bound) {
+        return bound > (1 - ripe) * incumbent.cost();
     }
 
     private void begin(Case one, Runnable wide) {
@@ -200,7 +213,7 @@ final class Proof {
         }
         Case was = closed.one;
         if (closed.open && was.spot >= 0 && effort.level() == 0) {
-            left.add(new Case(was.cables, was.boards, was.spots, was.spot, false, closed.bound, true));
+            left.add(new Case(was.counts, was.spots, List.of(), was.spot, false, closed.bound, true));
         } else {
             stuck = Math.min(stuck, closed.bound);
         }
@@ -215,20 +228,30 @@ final class Proof {
         incumbent.raise(Math.min(Math.min(stuck, least), incumbent.cost()));
     }
 
-    private void half(Case whole, Chosen spots) {
-        relaxation.hold(whole.cables, whole.cables, whole.boards, whole.boards);
-        relaxation.choose(spots);
+    private void part(Case whole, Counts counts, Chosen spots) {
+        hold(counts, spots);
         double bound = Math.max(whole.bound, tighten(GAIN_LAST));
         if (!closes(bound)) {
-            left.add(found(whole.cables, whole.boards, spots, bound));
+            left.add(found(counts, spots, bound));
         }
     }
 
-    /** A case as the last solution of the relaxation leaves it. */
-    private Case found(int cables, int boards, Chosen spots, double bound) {
-        int spot = relaxation.root().point().leastDecided(spots);
-        boolean decided = spot < 0 || relaxation.root().point().decided(spot);
-        return new Case(cables, boards, spots, spot, decided, bound, false);
+    private void hold(Counts counts, Chosen spots) {
+        relaxation.hold(counts.leastCables(), counts.mostCables(), counts.leastBoards(), counts.mostBoards());
+        relaxation.choose(spots);
+    }
+
+    /**
+     * A case as the last solution of the relaxation leaves it. Its numbers should be known before it is closed: that makes
+     * whole numbers easier to find. Where streams differ that is far off, and most numbers never come to it.
+     */
+    private Case found(Counts counts, Chosen spots, double bound) {
+        Point point = relaxation.root().point();
+        boolean fix = !site.streamsDiffer || effort.level() > 0 || isNear(bound);
+        List<Counts> parts = counts.apart(point.cables(site.controllers.length), point.boards(), fix);
+        int spot = point.leastDecided(spots);
+        boolean decided = parts.isEmpty() && (spot < 0 || point.decided(spot));
+        return new Case(counts, spots, parts, spot, decided, bound, false);
     }
 
     private boolean closes(double value) {
@@ -239,54 +262,9 @@ final class Proof {
         return relaxation.tighten(gain, this::closes);
     }
 
-    /**
-     * Every number of cables and boards that could still beat the incumbent; false where the list was cut short. Numbers
-     * are tried from the relaxation's own outwards. The dual of a number's row is a subgradient of the relaxation's
-     * value, which is convex in the number: where a number closes and the value does not fall beyond it, all beyond close.
-     */
-    private boolean cases(double all, List<Case> open) {
-        int least = relaxation.cablesAtLeast();
-        int middle =
-                Math.max(least, (int) Math.floor(relaxation.root().point().cables(site.controllers.length) + 1e-6));
-        for (int u = middle; u >= least && !effort.stopped() && withCables(u, -1, all, open); u--) {}
-        for (int u = middle + 1; u <= site.jacks() && !effort.stopped() && withCables(u, 1, all, open); u++) {}
-        relaxation.hold(0, INF, 0, INF);
-        return !effort.stopped();
-    }
-
-    /** False where no plan with so many cables, nor with any number beyond, beats the incumbent. */
-    private boolean withCables(int u, int direction, double floor, List<Case> open) {
-        relaxation.slim();
-        relaxation.hold(u, u, 0, INF);
-        double any = Math.max(floor, tighten(GAIN_FIRST));
-        if (closes(any)) {
-            return !Double.isInfinite(any) && direction * relaxation.cablesWorth() < -FLAT;
-        }
-        int middle = (int) Math.floor(relaxation.root().point().boards() + 1e-6);
-        for (int k = middle; k >= 1 && withBoards(u, k, -1, any, open); k--) {}
-        for (int k = middle + 1; k <= site.strings.length && withBoards(u, k, 1, any, open); k++) {}
-        relaxation.hold(u, u, 0, INF);
-        return true;
-    }
-
-    private boolean withBoards(int u, int k, int direction, double floor, List<Case> open) {
-        if (effort.stopped()) {
-            return false;
-        }
-        relaxation.slim();
-        relaxation.hold(u, u, k, k);
-        double bound = Math.max(floor, tighten(GAIN_LAST));
-        if (closes(bound)) {
-            return !Double.isInfinite(bound) && direction * relaxation.boardsWorth() < -FLAT;
-        }
-        open.add(found(u, k, Chosen.NONE, bound));
-        return true;
-    }
-
     /** The case in whole numbers, without what no plan below the cutoff can have. */
     private @Nullable Master whole(Case one, double cutoff) {
-        relaxation.hold(one.cables, one.cables, one.boards, one.boards);
-        relaxation.choose(one.spots);
+        hold(one.counts, one.spots);
         // rows that came in for other cases since may have made strands that are out too cheap to stay out
         if (!relaxation.priced()) {
             return null;
@@ -299,8 +277,8 @@ final class Proof {
         Master whole = new Master(site, items, strands, Master.Kind.WHOLE);
         Rows.of(site, items).forEach(whole::addRow);
         root.bindingCuts().forEach(whole::addRow);
-        whole.addRow(Rows.cables(site, one.cables, one.cables));
-        whole.addRow(Rows.boards(one.boards, one.boards));
+        whole.addRow(Rows.cables(site, one.counts.leastCables(), one.counts.mostCables()));
+        whole.addRow(Rows.boards(one.counts.leastBoards(), one.counts.mostBoards()));
         whole.choose(one.spots);
         survivors.arcs().forEach(arc -> whole.addArc(arc[0], arc[1]));
         survivors.columns().forEach(whole::addColumn);

@@ -61,8 +61,6 @@ final class Relaxation {
     private boolean lengths;
     private double[] missed = new double[0];
     private double[] worth = new double[0];
-    private double cablesWorth = Double.NaN;
-    private double boardsWorth = Double.NaN;
 
     /** The cuts that bound when the last were looked for: any change to the programme makes it forget them. */
     private List<Row> binding = List.of();
@@ -128,18 +126,6 @@ final class Relaxation {
         root.choose(spots);
     }
 
-    /**
-     * What one cable more, or one board more, would change in the value; a subgradient where the last bound was found. NaN
-     * where the last {@link #tighten} found none.
-     */
-    double cablesWorth() {
-        return cablesWorth;
-    }
-
-    double boardsWorth() {
-        return boardsWorth;
-    }
-
     /** Of each item, when the last bound was found: strings left out, and what one string more would add. */
     double[] missed() {
         return missed;
@@ -202,8 +188,6 @@ final class Relaxation {
      */
     double tighten(double gain, DoublePredicate enough) {
         root.purge();
-        cablesWorth = Double.NaN;
-        boardsWorth = Double.NaN;
         double bound = Double.NEGATIVE_INFINITY;
         List<Double> values = new ArrayList<>();
         int renewed = 0;
@@ -265,8 +249,6 @@ final class Relaxation {
         }
         missed = IntStream.range(0, items.size).mapToDouble(root::missed).toArray();
         worth = IntStream.range(0, items.size).mapToDouble(root::worth).toArray();
-        cablesWorth = cables.dualValue();
-        boardsWorth = boards.dualValue();
         return bound;
     }
 

@@ -18,19 +18,13 @@ final class Rounding {
 
     private final Site site;
     private final Items items;
-    private final int ports;
 
     Rounding(Site site, Items items) {
         this.site = site;
         this.items = items;
-        int most = 1;
-        for (int m = 0; m < site.offers.length; m++) {
-            most = Math.max(most, site.ports(m));
-        }
-        ports = most;
     }
 
-    private record Found(BitSet spots, BitSet leads, int strings, double broken, int group) {}
+    private record Found(BitSet spots, BitSet leads, int strings, double broken, int group, int by) {}
 
     /** The rows that a point breaks most. */
     List<Row> broken(Point point, int most) {
@@ -39,13 +33,8 @@ final class Rounding {
                 .toArray();
         List<Found> all = new ArrayList<>();
         for (int group = 0; group < site.groups; group++) {
-            Growth growth = new Growth(point, active, group);
-            Set<BitSet> tried = new HashSet<>();
-            for (int i = 0; i < active.length; i++) {
-                growth.from(tried, all, active[i]);
-                for (int j = i + 1; j < active.length; j++) {
-                    growth.from(tried, all, active[i], active[j]);
-                }
+            for (int by : ports(group)) {
+                grow(new Growth(point, active, group, by), all);
             }
         }
         return all.stream()
@@ -53,6 +42,27 @@ final class Rounding {
                 .limit(most)
                 .map(this::row)
                 .toList();
+    }
+
+    /** The ports of the models of a group, by which strings are divided. */
+    private int[] ports(int group) {
+        return IntStream.range(0, site.offers.length)
+                .filter(m -> site.groupOf[m] == group)
+                .map(site::ports)
+                .filter(ports -> ports > 1)
+                .distinct()
+                .sorted()
+                .toArray();
+    }
+
+    private void grow(Growth growth, List<Found> all) {
+        Set<BitSet> tried = new HashSet<>();
+        for (int i = 0; i < growth.active.length; i++) {
+            growth.from(tried, all, growth.active[i]);
+            for (int j = i + 1; j < growth.active.length; j++) {
+                growth.from(tried, all, growth.active[i], growth.active[j]);
+            }
+        }
     }
 
     private static double boards(Point point, int spot) {
@@ -68,7 +78,7 @@ final class Rounding {
         boolean[] leads = new boolean[items.size];
         found.spots.stream().forEach(p -> inside[p] = true);
         found.leads.stream().forEach(k -> leads[k] = true);
-        return Cut.wholeBoards(inside, leads, found.strings, site, found.group);
+        return Cut.wholeBoards(inside, leads, found.strings, site, found.group, found.by);
     }
 
     /** Sets of spots with what is led from them, summed up as they grow: sets are many, so nothing is summed twice. */
@@ -76,6 +86,7 @@ final class Rounding {
         private final Point point;
         private final int[] active;
         private final int group;
+        private final int by;
 
         /** Items of the group. */
         private final int[] of;
@@ -93,10 +104,11 @@ final class Rounding {
         private int cut;
         private int strings;
 
-        Growth(Point point, int[] active, int group) {
+        Growth(Point point, int[] active, int group, int by) {
             this.point = point;
             this.active = active;
             this.group = group;
+            this.by = by;
             of = IntStream.range(0, items.size)
                     .filter(k -> site.group[items.sample[k]] == group
                             && site.sort[items.sample[k]] == Drives.PIXELS
@@ -128,7 +140,7 @@ final class Rounding {
                 if (broken > BROKEN) {
                     BitSet leads = new BitSet();
                     IntStream.range(0, cut).forEach(i -> leads.set(order[i]));
-                    all.add(new Found((BitSet) spots.clone(), leads, strings, broken, group));
+                    all.add(new Found((BitSet) spots.clone(), leads, strings, broken, group, by));
                 }
                 int next = -1;
                 double most = -Double.MAX_VALUE;
@@ -167,13 +179,13 @@ final class Rounding {
             for (int i = 0; i < size; i++) {
                 joined += items.count[order[i]];
                 heads += led[order[i]];
-                int rest = joined % ports;
+                int rest = joined % by;
                 if (rest != 0) {
                     double weighed = 0;
                     for (int m : models) {
-                        weighed += boards[m] * Math.min(rest, site.ports(m));
+                        weighed += boards[m] * Cut.wholeBoards(site.ports(m), rest, by);
                     }
-                    double broken = (rest * (Math.floorDiv(joined, ports) + 1.0) - joined - weighed + heads) / rest;
+                    double broken = (rest * (Math.floorDiv(joined, by) + 1.0) - joined - weighed + heads) / rest;
                     if (broken > most) {
                         most = broken;
                         cut = i + 1;

@@ -17,9 +17,6 @@ final class Ruin {
     private final SplittableRandom random;
     private final int[] loose;
 
-    /** Whether what a stream carries limits what may hang on all of its cable: then neighbours alone change too little. */
-    private final boolean cables;
-
     private int count;
 
     Ruin(Draft draft, Nearby nearby, SplittableRandom random) {
@@ -28,7 +25,6 @@ final class Ruin {
         this.nearby = nearby;
         this.random = random;
         loose = new int[site.strings.length];
-        cables = site.kept.on || Arrays.stream(site.kind).distinct().count() > 1;
     }
 
     /** Some string that found no place; room for it is made around it. */
@@ -44,7 +40,8 @@ final class Ruin {
     /** Takes some neighbouring strings off, or boards. */
     void some() {
         count = 0;
-        int wide = cables ? random.nextInt(WIDE) : WIDE;
+        // what a stream carries limits all of its cable then, and neighbours alone change too little
+        int wide = site.streamsDiffer ? random.nextInt(WIDE) : WIDE;
         if (wide == 0) {
             stream(random.nextInt(draft.at.length));
         } else if (wide == 1) {

@@ -51,6 +51,9 @@ final class Site {
     /** Whether streams do no more than add up the pixels of strings: no outputs, panels, copies or kept channels. */
     final boolean plain;
 
+    /** Whether a stream cannot carry whatever another can: kinds of pixels, or windows of kept channels. */
+    final boolean streamsDiffer;
+
     final Spot[] spots;
     /** The boards on offer; one that may be supplied with several voltages stands here once for each. */
     final BoardOffer[] offers;
@@ -193,6 +196,7 @@ final class Site {
         }
         kept = new Kept(this);
         plain = !copies && !yard.keepChannels() && Arrays.stream(sort).allMatch(each -> each == Drives.PIXELS);
+        streamsDiffer = yard.keepChannels() || Arrays.stream(kind).distinct().count() > 1;
         int boardsMost = Arrays.stream(controllers)
                 .mapToInt(c -> c.model().boardsPerCable())
                 .max()

@@ -88,7 +88,7 @@ class CutTest {
     @Test
     void sevenStringsNeedTwoBoardsOfFour() {
         Site site = site();
-        Row row = Cut.wholeBoards(INSIDE, new boolean[] {true, false}, 7, site, 0);
+        Row row = Cut.wholeBoards(INSIDE, new boolean[] {true, false}, 7, site, 0, 4);
         isCutFrom(row, 3 * 2 - 7);
         assertThat(new double[] {row.board(0, 0), row.board(0, 1), row.board(2, 0), row.board(1, 0)})
                 .containsExactly(3, 2, 3, 0);
@@ -104,14 +104,14 @@ class CutTest {
     /** Five: the rest of one finds room on any board. */
     @Test
     void fiveStringsNeedAnyTwoBoards() {
-        Row row = Cut.wholeBoards(INSIDE, new boolean[] {true, false}, 5, site(), 0);
+        Row row = Cut.wholeBoards(INSIDE, new boolean[] {true, false}, 5, site(), 0, 4);
         isCutFrom(row, 2 - 5);
         assertThat(new double[] {row.board(0, 0), row.board(0, 1)}).containsExactly(1, 1);
     }
 
     @Test
     void boardsOfOtherGroupsDoNotCount() {
-        Row row = Cut.wholeBoards(INSIDE, new boolean[] {true, false}, 5, site(), 1);
+        Row row = Cut.wholeBoards(INSIDE, new boolean[] {true, false}, 5, site(), 1, 4);
         assertThat(new double[] {row.board(0, 0), row.board(0, 1)}).containsExactly(0, 0);
     }
 

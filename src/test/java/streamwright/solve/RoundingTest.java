@@ -20,12 +20,13 @@ import streamwright.yard.Spot;
 import streamwright.yard.Yard;
 
 /**
- * Boards counted whole, mostly of yards of one prop whose strings are alike: the only row of a set of spots says
- * {@code rest * (n div P + 1) - n} is at most the boards there, each times the lesser of its ports and the rest, less the
- * strands led there; n strings, P the most ports of a model, rest what n leaves when divided by P.
+ * Boards counted whole, mostly of yards of one prop whose strings are alike: the only row of a set of spots and a number
+ * D of ports says {@code rest * (n div D + 1) - n} is at most the boards there less the strands led there; n strings, rest
+ * what n leaves when divided by D. A board counts the rest for each whole D of its ports, and what ports it has beyond as
+ * far as the rest goes. Boards here have four ports and two, so D is four or two.
  */
 class RoundingTest {
-    private static final int PORTS = 4;
+    private static final int[] PORTS = {4, 2};
     private static final double ROUNDING = 1e-9;
 
     private static Site site(int strings, int spots) {
@@ -60,17 +61,36 @@ class RoundingTest {
         return new BoardOffer(model, Integer.MAX_VALUE, 0, 5);
     }
 
-    /** By how much the row of a set is broken, per string that the division leaves. */
-    private static double broken(Point point, int set, int strings) {
-        int rest = strings % PORTS;
-        double sum = rest * (Math.floorDiv(strings, PORTS) + 1.0) - strings;
-        for (int p = 0; p < point.used().length; p++) {
-            if ((set >> p & 1) == 1) {
-                sum += point.led()[0][p];
-                sum -= point.board()[p][0] * rest + point.board()[p][1] * Math.min(2, rest);
+    /** A set of spots, and by what its strings are divided. */
+    private record Divided(int set, int by) {
+        /** By how much the row is broken, per string that the division leaves. */
+        double broken(Point point, int strings) {
+            int rest = strings % by;
+            double sum = low(strings);
+            for (int p = 0; p < point.used().length; p++) {
+                if ((set >> p & 1) == 1) {
+                    sum += point.led()[0][p];
+                    // by four: a board of four counts the rest, one of two as far as it goes; by two, each pair of
+                    // ports
+                    double four = by == 4 ? rest : 2 * rest;
+                    double two = by == 4 ? Math.min(2, rest) : rest;
+                    sum -= point.board()[p][0] * four + point.board()[p][1] * two;
+                }
             }
+            return sum / rest;
         }
-        return sum / rest;
+
+        double low(int strings) {
+            return strings % by * (Math.floorDiv(strings, by) + 1.0) - strings;
+        }
+    }
+
+    /** Which division a row is of: one by two counts a board of four twice as much as one of two. */
+    private static Divided of(Row row, int spots, int strings) {
+        int set = set(row, spots);
+        int spot = Integer.numberOfTrailingZeros(set);
+        boolean pairs = strings % 2 != 0 && row.board(spot, 0) == 2 * row.board(spot, 1) && row.board(spot, 1) == 1;
+        return new Divided(set, pairs ? 2 : 4);
     }
 
     private static int set(Row row, int spots) {
@@ -101,30 +121,35 @@ class RoundingTest {
                     with |= 1 << p;
                 }
             }
-            List<Integer> expected = new ArrayList<>();
+            List<Divided> expected = new ArrayList<>();
             for (int set = 1; set < 8; set++) {
                 double led = 0;
                 for (int p = 0; p < 3; p++) {
                     led += (set >> p & 1) == 1 ? point.led()[0][p] : 0;
                 }
-                if ((set & ~with) == 0 && led > 0 && broken(point, set, strings) > 0.02) {
-                    expected.add(set);
+                for (int by : PORTS) {
+                    Divided divided = new Divided(set, by);
+                    if (strings % by != 0 && (set & ~with) == 0 && led > 0 && divided.broken(point, strings) > 0.02) {
+                        expected.add(divided);
+                    }
                 }
             }
-            expected.sort(Comparator.comparingDouble(set -> -broken(point, set, strings)));
+            expected.sort(Comparator.comparingDouble(divided -> -divided.broken(point, strings)));
             Rounding rounding = new Rounding(site, items);
             List<Row> rows = rounding.broken(point, 20);
-            assertThat(rows.stream().map(row -> set(row, 3))).as("run %d", run).containsExactlyElementsOf(expected);
+            assertThat(rows.stream().map(row -> of(row, 3, strings)))
+                    .as("run %d", run)
+                    .containsExactlyElementsOf(expected);
             for (Row row : rows) {
-                assertThat(row.low()).isEqualTo(strings % PORTS * (Math.floorDiv(strings, PORTS) + 1.0) - strings);
+                assertThat(row.low()).isEqualTo(of(row, 3, strings).low(strings));
             }
             if (rows.size() > 1) {
                 List<Row> first = rounding.broken(point, 1);
                 assertThat(first).hasSize(1);
-                assertThat(set(first.get(0), 3)).isEqualTo(expected.get(0));
+                assertThat(of(first.get(0), 3, strings)).isEqualTo(expected.get(0));
             }
             found += rows.size();
-            less += 7 - rows.size();
+            less += 14 - rows.size();
         }
         assertThat(found).isGreaterThan(300);
         assertThat(less).isGreaterThan(300);
@@ -149,7 +174,7 @@ class RoundingTest {
     void setsGrowToSevenSpots() {
         List<Row> seven = oneEach(7);
         assertThat(set(seven.get(0), 7)).isEqualTo(127);
-        assertThat(seven.stream().map(row -> set(row, 7))).doesNotHaveDuplicates();
+        assertThat(seven.stream().map(row -> of(row, 7, 7))).doesNotHaveDuplicates();
         assertThat(oneEach(9)).isEmpty();
     }
 
@@ -168,9 +193,13 @@ class RoundingTest {
             point.led()[1 - tree][0] = 0.2;
             point.board()[0][0] = 0.9;
             List<Row> rows = new Rounding(site, items).broken(point, 20);
-            assertThat(rows).hasSize(1);
-            assertThat(rows.get(0).head(tree, 0)).isEqualTo(-1);
-            assertThat(rows.get(0).head(1 - tree, 0)).isZero();
+            // by two, two pairs of ports are needed, where 1.8 are; by four, three ports of the one board that is not
+            // whole
+            assertThat(rows.stream().map(row -> row.board(0, 0))).containsExactly(2.0, 3.0);
+            for (Row row : rows) {
+                assertThat(row.head(tree, 0)).isEqualTo(-1);
+                assertThat(row.head(1 - tree, 0)).isZero();
+            }
         }
     }
 
@@ -183,11 +212,12 @@ class RoundingTest {
         point.led()[0][0] = 5;
         point.board()[0][0] = 1.25;
         Rounding rounding = new Rounding(site, items);
-        assertThat(rounding.broken(point, 20)).hasSize(1);
+        // three pairs of ports are needed too, and two and a half are there
+        assertThat(rounding.broken(point, 20)).hasSize(2);
         point.board()[0][0] = 1.979;
         assertThat(rounding.broken(point, 20)).hasSize(1);
         point.board()[0][0] = 1.981;
         assertThat(rounding.broken(point, 20)).isEmpty();
-        assertThat(broken(point, 1, 5)).isBetween(0.019 - ROUNDING, 0.019 + ROUNDING);
+        assertThat(new Divided(1, 4).broken(point, 5)).isBetween(0.019 - ROUNDING, 0.019 + ROUNDING);
     }
 }

@@ -124,8 +124,11 @@ class SeparationTest {
             }
             strings += leads[k] ? items.count[k] : 0;
         }
-        if (strings % ports != 0) {
-            rows.add(Cut.wholeBoards(inside, leads, strings, site, group));
+        // any divisor holds, not only the numbers of ports there are
+        for (int by = 2; by <= ports + 1; by++) {
+            if (strings % by != 0) {
+                rows.add(Cut.wholeBoards(inside, leads, strings, site, group, by));
+            }
         }
     }
 
