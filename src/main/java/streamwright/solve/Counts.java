@@ -29,7 +29,9 @@ record Counts(int leastCables, int mostCables, int leastBoards, int mostBoards) 
         return parts;
     }
 
-    private static List<int[]> ranges(int least, int most, double value, boolean fix) {
+    private static List<int[]> ranges(int least, int most, double solved, boolean fix) {
+        // a solution may be off its limits by rounding
+        double value = Math.max(least, Math.min(most, solved));
         int below = (int) Math.floor(value + WHOLE);
         boolean broken = value - below > WHOLE;
         if (least == most || !(broken || fix)) {

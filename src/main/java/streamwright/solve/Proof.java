@@ -107,6 +107,8 @@ final class Proof {
      * @param wide told when all workers will be needed from now on
      */
     void run(Runnable wide) throws InterruptedException, ExecutionException {
+        Counts any = new Counts(relaxation.cablesAtLeast(), site.jacks(), 1, site.strings.length);
+        hold(any, Chosen.NONE);
         double all = tighten(lengths ? GAIN_BEFORE : GAIN_FIRST);
         incumbent.raise(all);
         if (lengths) {
@@ -118,7 +120,6 @@ final class Proof {
             incumbent.raise(incumbent.cost());
             return;
         }
-        Counts any = new Counts(relaxation.cablesAtLeast(), site.jacks(), 1, site.strings.length);
         left.add(found(any, Chosen.NONE, all));
         while (!(left.isEmpty() && closings.isEmpty()) && !effort.stopped()) {
             raiseToLeast();

@@ -70,6 +70,7 @@ class CountsTest {
         Counts all = new Counts(1, 4, 1, 4);
         assertThat(all.apart(2 - 1e-8, 3 + 1e-8, false)).isEmpty();
         assertThat(all.apart(2 - 1e-4, 3, false)).containsExactly(new Counts(1, 1, 1, 4), new Counts(2, 4, 1, 4));
+        assertThat(all.apart(1 - 1e-4, 4 + 1e-4, false)).isEmpty();
         assertThat(all.apart(2, 3 - 1e-8, true))
                 .containsExactly(new Counts(1, 1, 1, 4), new Counts(2, 2, 1, 4), new Counts(3, 4, 1, 4));
     }
