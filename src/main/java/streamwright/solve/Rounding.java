@@ -14,6 +14,7 @@ import streamwright.yard.Drives;
 final class Rounding {
     private static final double BROKEN = 0.02;
     private static final int SPOTS_MOST = 7;
+    private static final int STRINGS_MANY = 300;
     private static final double THERE = 1e-6;
 
     private final Site site;
@@ -44,15 +45,17 @@ final class Rounding {
                 .toList();
     }
 
-    /** The ports of the models of a group, by which strings are divided. */
+    /** The ports of the models of a group, by which strings are divided; of many strings the most, for the time it takes. */
     private int[] ports(int group) {
-        return IntStream.range(0, site.offers.length)
+        int[] all = IntStream.range(0, site.offers.length)
                 .filter(m -> site.groupOf[m] == group)
                 .map(site::ports)
                 .filter(ports -> ports > 1)
                 .distinct()
                 .sorted()
                 .toArray();
+        boolean many = site.strings.length > STRINGS_MANY && all.length > 1;
+        return many ? Arrays.copyOfRange(all, all.length - 1, all.length) : all;
     }
 
     private void grow(Growth growth, List<Found> all) {
