@@ -94,24 +94,35 @@ final class Cut {
         };
     }
 
+    /** Rows that are at least 0 and weigh what an item has served from one spot. */
+    private abstract static class Served implements Row {
+        private final int item;
+        private final int at;
+
+        Served(int item, int at) {
+            this.item = item;
+            this.at = at;
+        }
+
+        @Override
+        public boolean cut() {
+            return true;
+        }
+
+        @Override
+        public double item(int k, int spot) {
+            return k == item && spot == at ? -1 : 0;
+        }
+
+        @Override
+        public int onlyItem() {
+            return item;
+        }
+    }
+
     /** A string is served only from a used spot. */
     static Row usedSpot(int item, int count, int at) {
-        return new Row() {
-            @Override
-            public boolean cut() {
-                return true;
-            }
-
-            @Override
-            public double item(int k, int spot) {
-                return k == item && spot == at ? -1 : 0;
-            }
-
-            @Override
-            public int onlyItem() {
-                return item;
-            }
-
+        return new Served(item, at) {
             @Override
             public double used(int spot) {
                 return spot == at ? count : 0;
@@ -124,22 +135,7 @@ final class Cut {
      * that follows from {@link #usedSpot}.
      */
     static Row suited(Site site, int item, int sample, int count, int at) {
-        return new Row() {
-            @Override
-            public boolean cut() {
-                return true;
-            }
-
-            @Override
-            public double item(int k, int spot) {
-                return k == item && spot == at ? -1 : 0;
-            }
-
-            @Override
-            public int onlyItem() {
-                return item;
-            }
-
+        return new Served(item, at) {
             @Override
             public double board(int spot, int model) {
                 return spot == at && site.suits(model, sample) ? count : 0;
@@ -160,7 +156,7 @@ final class Cut {
         int rest = strings % by;
         double[] weight = new double[site.offers.length];
         for (int m = 0; m < weight.length; m++) {
-            weight[m] = site.groupOf[m] == group ? wholeBoards(site.ports(m), rest, by) : 0;
+            weight[m] = site.groupOf[m] == group ? weight(site.ports(m), rest, by) : 0;
         }
         double low = rest * (strings / by + 1) - strings;
         return new Row() {
@@ -191,8 +187,8 @@ final class Cut {
         };
     }
 
-    /** What a board of so many ports counts in the row of a rest, which is as many times F. */
-    static int wholeBoards(int ports, int rest, int by) {
+    /** What a board of so many ports weighs in {@link #wholeBoards}: F, as many times as the division leaves a rest. */
+    static int weight(int ports, int rest, int by) {
         return rest * (ports / by) + Math.min(rest, ports % by);
     }
 }

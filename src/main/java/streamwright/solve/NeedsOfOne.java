@@ -127,10 +127,9 @@ final class NeedsOfOne {
                     all.label(string),
                     least,
                     most,
-                    site.sort[string] == Drives.PANEL
-                            ? "%s needs stream %d of its cable for any board on offer, but no controller's cable has more than %d"
-                            : "%s needs at least stream %d of its cable for any board on offer, but no controller's cable has more than %d",
+                    "%s needs %sstream %d of its cable for any board on offer, but no controller's cable has more than %d",
                     all.label(string),
+                    site.sort[string] == Drives.PANEL ? "" : "at least ",
                     least,
                     most);
         }

@@ -18,12 +18,13 @@ final class Proof {
     private static final double INF = Double.POSITIVE_INFINITY;
     private static final double SAME = 1e-5;
 
-    /** That share before cases are told apart, and while they are. */
+    /** The share of the value that rounds of cuts must gain before cases are told apart. */
     private static final double GAIN_FIRST = 2e-4;
 
     /** That share where cables are not yet kept within their length, but will be. */
     private static final double GAIN_BEFORE = 2e-3;
 
+    /** That share while they are. */
     private static final double GAIN_LAST = 1e-4;
 
     /** Cases this near to the best plan, as a share of its cost, are closed in whole numbers. */
@@ -138,10 +139,13 @@ final class Proof {
     private void closeTogether(Runnable wide) throws InterruptedException, ExecutionException {
         while (!left.isEmpty() && !closings.isFull() && !effort.stopped()) {
             Case least = left.remove();
-            if (!least.parts.isEmpty()) {
-                apart(least);
-            } else if (!closes(least.bound)) {
+            if (closes(least.bound)) {
+                continue;
+            }
+            if (least.parts.isEmpty()) {
                 begin(least, wide);
+            } else {
+                apart(least);
             }
         }
         for (Closed closed : closings.all()) {
@@ -151,7 +155,7 @@ final class Proof {
 
     /**
      * One case on. Those that are ripe are closed in whole numbers beside all else; others, and ripe ones while that is
-     * busy, are told apart by a spot: there is a board there, or there is none.
+     * busy, are told apart.
      */
     private void step(Runnable wide) throws InterruptedException, ExecutionException {
         for (Closed closed : closings.done()) {
@@ -177,7 +181,7 @@ final class Proof {
         }
     }
 
-    /** Tells a case apart: by its counts, or by a spot. */
+    /** Tells a case apart: by its counts, or by a spot, at which there is a board or none. */
     private void apart(Case one) {
         relaxation.slim();
         for (Counts counts : one.parts) {

@@ -14,15 +14,33 @@ import streamwright.yard.Drives;
 final class Rounding {
     private static final double BROKEN = 0.02;
     private static final int SPOTS_MOST = 7;
+
+    /** Of more strings than this only the most ports divide, for the time that each number of ports takes. */
     private static final int STRINGS_MANY = 300;
+
     private static final double THERE = 1e-6;
 
     private final Site site;
     private final Items items;
 
+    /** Of each group: the ports of its models, by which strings are divided. */
+    private final int[][] ports;
+
     Rounding(Site site, Items items) {
         this.site = site;
         this.items = items;
+        ports = IntStream.range(0, site.groups).mapToObj(this::portsOf).toArray(int[][]::new);
+    }
+
+    private int[] portsOf(int group) {
+        int[] all = IntStream.range(0, site.offers.length)
+                .filter(m -> site.groupOf[m] == group)
+                .map(site::ports)
+                .filter(each -> each > 1)
+                .distinct()
+                .sorted()
+                .toArray();
+        return site.strings.length > STRINGS_MANY && all.length > 1 ? new int[] {all[all.length - 1]} : all;
     }
 
     private record Found(BitSet spots, BitSet leads, int strings, double broken, int group, int by) {}
@@ -34,7 +52,7 @@ final class Rounding {
                 .toArray();
         List<Found> all = new ArrayList<>();
         for (int group = 0; group < site.groups; group++) {
-            for (int by : ports(group)) {
+            for (int by : ports[group]) {
                 grow(new Growth(point, active, group, by), all);
             }
         }
@@ -43,19 +61,6 @@ final class Rounding {
                 .limit(most)
                 .map(this::row)
                 .toList();
-    }
-
-    /** The ports of the models of a group, by which strings are divided; of many strings the most, for the time it takes. */
-    private int[] ports(int group) {
-        int[] all = IntStream.range(0, site.offers.length)
-                .filter(m -> site.groupOf[m] == group)
-                .map(site::ports)
-                .filter(ports -> ports > 1)
-                .distinct()
-                .sorted()
-                .toArray();
-        boolean many = site.strings.length > STRINGS_MANY && all.length > 1;
-        return many ? Arrays.copyOfRange(all, all.length - 1, all.length) : all;
     }
 
     private void grow(Growth growth, List<Found> all) {
@@ -186,7 +191,7 @@ final class Rounding {
                 if (rest != 0) {
                     double weighed = 0;
                     for (int m : models) {
-                        weighed += boards[m] * Cut.wholeBoards(site.ports(m), rest, by);
+                        weighed += boards[m] * Cut.weight(site.ports(m), rest, by);
                     }
                     double broken = (rest * (Math.floorDiv(joined, by) + 1.0) - joined - weighed + heads) / rest;
                     if (broken > most) {

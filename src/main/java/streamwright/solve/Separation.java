@@ -76,6 +76,9 @@ final class Separation {
         for (int k = 0; k < items.size; k++) {
             for (int p = 0; p < site.spots.length; p++) {
                 double served = point.served()[k][p] - BROKEN;
+                if (served <= 0) {
+                    continue;
+                }
                 if (served > items.count[k] * point.used()[p]) {
                     found.add(Cut.usedSpot(k, items.count[k], p));
                 }
@@ -171,8 +174,8 @@ final class Separation {
         }
         if (graph.flow(0, 1 + spots, all) < all - 10 * BROKEN) {
             // what the source cannot reach would be W with the sink's own arcs cut; W is the part whose need is not
-            // cut,
-            // and not empty where a need is not met
+            // cut:
+            // not empty where a need is not met
             boolean[] inside = Arrays.copyOfRange(graph.sinkSide(1 + spots), 1, 1 + spots);
             found.add(Cut.carried(inside, site, items, share));
         }

@@ -196,7 +196,7 @@ final class Site {
         }
         kept = new Kept(this);
         plain = !copies && !yard.keepChannels() && Arrays.stream(sort).allMatch(each -> each == Drives.PIXELS);
-        streamsDiffer = yard.keepChannels() || Arrays.stream(kind).distinct().count() > 1;
+        streamsDiffer = yard.keepChannels() || kinds.length > 1;
         int boardsMost = Arrays.stream(controllers)
                 .mapToInt(c -> c.model().boardsPerCable())
                 .max()

@@ -29,17 +29,23 @@ record Candidate(Lever lever, @Nullable String words) {
         return new Candidate(lever, words);
     }
 
+    private @Nullable String words(double value) {
+        return value == lever.loosest() ? words : null;
+    }
+
     String text(double value) {
-        if (words != null && value == lever.loosest()) {
-            return words;
+        String said = words(value);
+        if (said != null) {
+            return said;
         }
         String instead = lever.from() == 0 ? "" : " instead of " + Lever.plain(lever.from());
         return lever.field() + " " + lever.said(value) + instead;
     }
 
     WayOut.Change told(double value) {
-        return words != null && value == lever.loosest()
-                ? new WayOut.Change(words, null, null)
+        String said = words(value);
+        return said != null
+                ? new WayOut.Change(said, null, null)
                 : new WayOut.Change(lever.field(), lever.from(), value);
     }
 }
