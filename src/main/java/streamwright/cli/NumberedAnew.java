@@ -13,7 +13,7 @@ import streamwright.yard.Yard;
 /** What a yard with kept channels would cost if they were numbered anew: what keeping them is worth is the user's to say. */
 final class NumberedAnew {
     /** Share of the time that goes to it. */
-    private static final double SHARE = 0.25;
+    private static final double SHARE = 0.1;
 
     private static final int EFFORT = 1;
 

@@ -5,19 +5,20 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import streamwright.yard.Drives;
 
 /** The rows of amps: what hangs at a spot draws no more than its boards, and the spot's own supply, can give. */
 final class Amps {
     /** Sums of many products: a plan just at its limit must not fall over it by the last bits. */
-    private static final double ROUNDING = 1e-6;
+    static final double ROUNDING = 1e-6;
 
     private Amps() {}
 
     /** Only those that may bind. */
     static List<Row> of(Site site, Items items) {
         List<Row> rows = new ArrayList<>();
-        double[] most = new double[site.offers.length];
+        double[] most = most(site);
         boolean[] limited = new boolean[site.groups];
         double[][] ofGroup = new double[site.groups][];
         for (int g = 0; g < limited.length; g++) {
@@ -26,9 +27,7 @@ final class Amps {
         }
         double[] all = draw(site, items, i -> true);
         for (int m = 0; m < most.length; m++) {
-            double any = carried(site, m);
-            most[m] = Math.min(site.model(m).ampsMost(), any);
-            limited[site.groupOf[m]] |= site.drives(m, Drives.PIXELS) && most[m] < any;
+            limited[site.groupOf[m]] |= isLimited(site, m, most[m]);
         }
         for (int p = 0; p < site.spots.length; p++) {
             for (int g = 0; g < limited.length; g++) {
@@ -42,6 +41,18 @@ final class Amps {
             }
         }
         return rows;
+    }
+
+    /** Of each model: the amps that one board can give to what it can carry. */
+    static double[] most(Site site) {
+        return IntStream.range(0, site.offers.length)
+                .mapToDouble(m -> Math.min(site.model(m).ampsMost(), carried(site, m)))
+                .toArray();
+    }
+
+    /** Whether a board of pixels gives fewer amps than what it can carry could draw. */
+    static boolean isLimited(Site site, int model, double most) {
+        return site.drives(model, Drives.PIXELS) && most < carried(site, model);
     }
 
     /** Amps of all that one board could carry, whatever its own limit: full ports, or all strings. */

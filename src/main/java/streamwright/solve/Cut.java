@@ -1,9 +1,13 @@
 package streamwright.solve;
 
+import java.util.List;
 import java.util.stream.IntStream;
 
 /** Rows that are added where the relaxation breaks them. W is a set of spots; an arc enters it from outside. */
 final class Cut {
+    /** Weights are sums of shares: what they just allow must not be forbidden by their last bits. */
+    private static final double ROUNDING = 1e-9;
+
     private Cut() {}
 
     /** Rows that are homogeneous, at least 0, and weigh the arcs that enter a set. */
@@ -92,6 +96,46 @@ final class Cut {
                 return ALL;
             }
         };
+    }
+
+    /**
+     * Cables come whole. Let W be a set of spots, and let what is served from inside W need n streams, less the weight s of
+     * strings that are not served there ({@link StreamNeeds}). The cables that enter W have at most D streams each, so {@code
+     * D x(W) >= n - s}. Mixed-integer rounding of this row divided by D gives {@code x(W) + s / (D f) >= ceil(n/D)} with f the
+     * fractional part of n/D, or 1 where there is none.
+     *
+     * @param each weight of one string of each item
+     * @param need n
+     * @param streams D
+     */
+    static Row wholeCables(boolean[] inside, int controllers, double[] each, int[] count, double need, int streams) {
+        double sum = IntStream.range(0, each.length)
+                .mapToDouble(k -> each[k] * count[k])
+                .sum();
+        double rest = rest(need, streams);
+        double low = rest * Math.ceil(need / streams - ROUNDING) - sum - ROUNDING;
+        return new Entering(inside, controllers, rest) {
+            @Override
+            public double low() {
+                return low;
+            }
+
+            @Override
+            public double item(int k, int spot) {
+                return inside[spot] ? -each[k] : 0;
+            }
+
+            @Override
+            public int onlyItem() {
+                return ALL;
+            }
+        };
+    }
+
+    /** What a whole number of cables with so many streams leaves of a need, or a cable's streams if that is nothing. */
+    static double rest(double need, int streams) {
+        double rest = need - streams * Math.floor(need / streams + ROUNDING);
+        return rest < streams * ROUNDING ? streams : rest;
     }
 
     /** Rows that are at least 0 and weigh what an item has served from one spot. */
@@ -185,6 +229,58 @@ final class Cut {
                 return inside[spot] && leads[k] ? -1 : 0;
             }
         };
+    }
+
+    /**
+     * Boards come whole, for what is drawn at one spot as well: let A(m) be the amps that a board of a model can give, n those
+     * that some strings of its group draw and s those of them that are drawn elsewhere. Then {@code sum A(m) boards(m) >= n -
+     * s}, and mixed-integer rounding of this row divided by any D, for which the amps of a model do best, gives {@code sum
+     * F(A(m)/D) boards(m) + s / (D f) >= ceil(n/D)} with f and F as in {@link #wholeBoards}.
+     *
+     * @param drawing the items of these strings
+     * @param weight of a board of each model, {@link #weight(double, double, double, double)}
+     * @param draw of a string of each item
+     * @param by D
+     */
+    static Row wholeAmps(int at, List<Integer> drawing, double[] weight, Items items, double[] draw, double by) {
+        double sum = drawing.stream().mapToDouble(k -> items.count[k] * draw[k]).sum();
+        double rest = sum - by * Math.floor(sum / by);
+        double low = rest * Math.ceil(sum / by) - sum - Amps.ROUNDING;
+        boolean[] draws = new boolean[items.size];
+        drawing.forEach(k -> draws[k] = true);
+        return new Row() {
+            @Override
+            public boolean cut() {
+                return true;
+            }
+
+            @Override
+            public double low() {
+                return low;
+            }
+
+            @Override
+            public double board(int spot, int m) {
+                return spot == at ? weight[m] : 0;
+            }
+
+            @Override
+            public double item(int k, int spot) {
+                return spot == at && draws[k] ? -draw[k] : 0;
+            }
+
+            @Override
+            public int onlyItem() {
+                return ALL;
+            }
+        };
+    }
+
+    /** What a board that gives so many amps weighs in {@link #wholeAmps}: F, as many times as the division leaves; all is enough. */
+    static double weight(double amps, double rest, double by, double sum) {
+        double whole = Math.floor(amps / by + ROUNDING);
+        double weight = rest * whole + Math.min(rest, Math.max(0, amps - by * whole));
+        return Math.min(weight, rest * Math.ceil(sum / by));
     }
 
     /** What a board of so many ports weighs in {@link #wholeBoards}: F, as many times as the division leaves a rest. */

@@ -32,6 +32,14 @@ final class Proof {
 
     private static final double SECONDS_WHOLE = 12;
 
+    private static final double SECONDS_FAR = 3;
+
+    /** Where streams differ, which the relaxation hardly sees, whole numbers raise a case by so much at once, as a share. */
+    private static final double STEP = 0.01;
+
+    /** A case is tightened no further once it is so much above the least of all others, as a share of the cost. */
+    private static final double AHEAD = 0.003;
+
     /** Whole solutions of one case that may turn out to be no plan before it is left open. */
     private static final int WHOLE_ROUNDS_MOST = 60;
 
@@ -42,9 +50,17 @@ final class Proof {
      * @param spot at which it is told apart further; -1 where all are supposed
      * @param decided whether even that spot is as good as decided, so that it is better closed as it is
      * @param tried whether it was tried in whole numbers, in vain
+     * @param tight whether its bound is what the relaxation gives: else there was a lesser one to look at
      */
     private record Case(
-            Counts counts, Chosen spots, List<Counts> parts, int spot, boolean decided, double bound, boolean tried) {}
+            Counts counts,
+            Chosen spots,
+            List<Counts> parts,
+            int spot,
+            boolean decided,
+            double bound,
+            boolean tried,
+            boolean tight) {}
 
     /** @param open whether it may be closed when it is told apart further */
     private record Closed(Case one, double bound, @Nullable Snapshot plan, boolean open) {}
@@ -94,7 +110,7 @@ final class Proof {
         this.incumbent = incumbent;
         Snapshot best = incumbent.best();
         lengths = Lengths.matter(site, best);
-        var workings = new Relaxation.Workings(strands, 2, effort::stopped, effort::secondsLeft);
+        var workings = new Relaxation.Workings(strands, 2, effort::stopped, effort::secondsLeft, false);
         relaxation = new Relaxation(site, items, workings, MasterLimits.missingPrices(site, items));
         if (best != null) {
             new Start(site, items).of(best).forEach(relaxation.root()::addColumn);
@@ -121,7 +137,7 @@ final class Proof {
             incumbent.raise(incumbent.cost());
             return;
         }
-        left.add(found(any, Chosen.NONE, all));
+        left.add(found(any, Chosen.NONE, all, true));
         while (!(left.isEmpty() && closings.isEmpty()) && !effort.stopped()) {
             raiseToLeast();
             if (effort.level() > 0) {
@@ -142,7 +158,7 @@ final class Proof {
             if (closes(least.bound)) {
                 continue;
             }
-            if (least.parts.isEmpty()) {
+            if (least.tight && least.parts.isEmpty()) {
                 begin(least, wide);
             } else {
                 apart(least);
@@ -184,17 +200,25 @@ final class Proof {
     /** Tells a case apart: by its counts, or by a spot, at which there is a board or none. */
     private void apart(Case one) {
         relaxation.slim();
+        if (!one.tight) {
+            on(one);
+            return;
+        }
         for (Counts counts : one.parts) {
-            part(one, counts, one.spots);
+            left.add(untold(one, counts, one.spots));
         }
         if (one.parts.isEmpty()) {
-            part(one, one.counts, one.spots.withUsed(one.spot));
-            part(one, one.counts, one.spots.withEmpty(one.spot));
+            left.add(untold(one, one.counts, one.spots.withUsed(one.spot)));
+            left.add(untold(one, one.counts, one.spots.withEmpty(one.spot)));
         }
     }
 
+    private static Case untold(Case whole, Counts counts, Chosen spots) {
+        return new Case(counts, spots, List.of(), -1, false, whole.bound, false, false);
+    }
+
     private boolean ripe(Case one) {
-        return one.parts.isEmpty() && (one.decided || (!one.tried && isNear(one.bound)));
+        return one.tight && one.parts.isEmpty() && (one.decided || (!one.tried && isNear(one.bound)));
     }
 
     private boolean isNear(double bound) {
@@ -203,7 +227,9 @@ final class Proof {
 
     private void begin(Case one, Runnable wide) {
         wide.run();
-        double cutoff = incumbent.cost();
+        double cutoff = site.streamsDiffer && effort.level() == 0
+                ? Math.min(incumbent.cost(), one.bound + STEP * incumbent.cost())
+                : incumbent.cost();
         Master whole = whole(one, cutoff);
         if (whole == null) {
             settle(new Closed(one, one.bound, null, true));
@@ -217,8 +243,10 @@ final class Proof {
             incumbent.offer(closed.plan);
         }
         Case was = closed.one;
-        if (closed.open && was.spot >= 0 && effort.level() == 0) {
-            left.add(new Case(was.counts, was.spots, List.of(), was.spot, false, closed.bound, true));
+        boolean raised = closed.bound > was.bound + STEP / 2 * incumbent.cost();
+        if (closed.open && (was.spot >= 0 || raised) && effort.level() == 0) {
+            left.add(new Case(
+                    was.counts, was.spots, List.of(), was.spot, raised && was.decided, closed.bound, !raised, true));
         } else {
             stuck = Math.min(stuck, closed.bound);
         }
@@ -233,11 +261,15 @@ final class Proof {
         incumbent.raise(Math.min(Math.min(stuck, least), incumbent.cost()));
     }
 
-    private void part(Case whole, Counts counts, Chosen spots) {
-        hold(counts, spots);
-        double bound = Math.max(whole.bound, tighten(GAIN_LAST));
+    /** Tightens a case while no other is less. */
+    private void on(Case one) {
+        hold(one.counts, one.spots);
+        double others = Math.min(left.isEmpty() ? INF : left.element().bound, incumbent.cost());
+        double enough = Math.max(one.bound, others) + AHEAD * incumbent.cost();
+        double value = relaxation.tighten(GAIN_LAST, each -> closes(each) || each > enough);
+        double bound = Math.max(one.bound, value);
         if (!closes(bound)) {
-            left.add(found(counts, spots, bound));
+            left.add(found(one.counts, one.spots, bound, value <= enough));
         }
     }
 
@@ -250,13 +282,16 @@ final class Proof {
      * A case as the last solution of the relaxation leaves it. Its numbers should be known before it is closed: that makes
      * whole numbers easier to find. Where streams differ that is far off, and most numbers never come to it.
      */
-    private Case found(Counts counts, Chosen spots, double bound) {
+    private Case found(Counts counts, Chosen spots, double bound, boolean tight) {
         Point point = relaxation.root().point();
         boolean fix = !site.streamsDiffer || effort.level() > 0 || isNear(bound);
         List<Counts> parts = counts.apart(point.cables(site.controllers.length), point.boards(), fix);
         int spot = point.leastDecided(spots);
-        boolean decided = parts.isEmpty() && (spot < 0 || point.decided(spot));
-        return new Case(counts, spots, parts, spot, decided, bound, false);
+        if (parts.isEmpty() && spot < 0 && !fix) {
+            parts = counts.apart(point.cables(site.controllers.length), point.boards(), true);
+        }
+        boolean decided = parts.isEmpty() && (spot < 0 || (fix && point.decided(spot)));
+        return new Case(counts, spots, parts, spot, decided, bound, false, tight);
     }
 
     private boolean closes(double value) {
@@ -302,13 +337,16 @@ final class Proof {
             Programme.Ending ending = whole.solveWhole(cutoff - SAME, secondsLeft(one, begin), effort.nodes());
             bound = Math.max(bound, Math.min(whole.value(), cutoff));
             if (ending == Programme.Ending.NONE) {
-                return new Closed(one, cutoff, null, false);
+                return new Closed(one, cutoff, null, cutoff < incumbent.cost() - SAME);
             }
             if (ending == Programme.Ending.GIVEN_UP) {
                 return new Closed(one, bound, null, true);
             }
             whole.read();
             List<Row> broken = cuts.broken(whole.point());
+            if (broken.isEmpty()) {
+                broken = cuts.rounded(whole.point());
+            }
             if (broken.isEmpty()) {
                 // a whole solution is a plan, unless a rule that the relaxation does not know forbids it
                 Realization.Result result = new Realization(whole).result();
@@ -320,7 +358,7 @@ final class Proof {
                     whole.keepLengths();
                     measured = true;
                 } else {
-                    return new Closed(one, bound, null, false);
+                    return new Closed(one, bound, null, true);
                 }
             }
             broken.forEach(whole::addRow);
@@ -332,6 +370,8 @@ final class Proof {
     private double secondsLeft(Case one, long begin) {
         double left = effort.secondsLeft();
         double spent = (System.nanoTime() - begin) / 1e9;
-        return one.spot < 0 || effort.level() > 0 ? left : Math.min(left, SECONDS_WHOLE - spent);
+        return one.spot < 0 || effort.level() > 0
+                ? left
+                : Math.min(left, (isNear(one.bound) ? SECONDS_WHOLE : SECONDS_FAR) - spent);
     }
 }

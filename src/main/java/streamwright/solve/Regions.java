@@ -109,7 +109,7 @@ final class Regions {
         }
 
         Relaxation relaxation(Region region, double[] missing) {
-            var workings = new Relaxation.Workings(new Strands(), 1, this::over, this::secondsLeft);
+            var workings = new Relaxation.Workings(new Strands(), 1, this::over, this::secondsLeft, true);
             return new Relaxation(region.site, region.items, workings, missing);
         }
     }

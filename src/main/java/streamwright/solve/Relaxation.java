@@ -70,8 +70,10 @@ final class Relaxation {
      *
      * @param pricings places that are priced at the same time
      * @param secondsLeft for one solution of the linear programme
+     * @param brief whether it is one of many, which share the time
      */
-    record Workings(Strands strands, int pricings, BooleanSupplier stopped, DoubleSupplier secondsLeft) {}
+    record Workings(
+            Strands strands, int pricings, BooleanSupplier stopped, DoubleSupplier secondsLeft, boolean brief) {}
 
     /** @param missing of each item: the price of leaving one of its strings out */
     Relaxation(Site site, Items items, Workings workings, double[] missing) {
@@ -82,7 +84,7 @@ final class Relaxation {
         pricings = Stream.generate(() -> new Pricing(site, items, workings.stopped))
                 .limit(workings.pricings)
                 .toList();
-        separation = new Separation(site, items);
+        separation = new Separation(site, items, workings.brief);
         root = bare();
         cables = root.addRow(Rows.cables(site, 0, Double.POSITIVE_INFINITY));
         boards = root.addRow(Rows.boards(0, Integer.MAX_VALUE));

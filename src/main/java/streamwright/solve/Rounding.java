@@ -15,9 +15,6 @@ final class Rounding {
     private static final double BROKEN = 0.02;
     private static final int SPOTS_MOST = 7;
 
-    /** Of more strings than this only the most ports divide, for the time that each number of ports takes. */
-    private static final int STRINGS_MANY = 300;
-
     private static final double THERE = 1e-6;
 
     private final Site site;
@@ -26,13 +23,16 @@ final class Rounding {
     /** Of each group: the ports of its models, by which strings are divided. */
     private final int[][] ports;
 
-    Rounding(Site site, Items items) {
+    /** @param brief whether only the most ports divide, for the time that each number of ports takes */
+    Rounding(Site site, Items items, boolean brief) {
         this.site = site;
         this.items = items;
-        ports = IntStream.range(0, site.groups).mapToObj(this::portsOf).toArray(int[][]::new);
+        ports = IntStream.range(0, site.groups)
+                .mapToObj(group -> portsOf(group, brief))
+                .toArray(int[][]::new);
     }
 
-    private int[] portsOf(int group) {
+    private int[] portsOf(int group, boolean brief) {
         int[] all = IntStream.range(0, site.offers.length)
                 .filter(m -> site.groupOf[m] == group)
                 .map(site::ports)
@@ -40,7 +40,7 @@ final class Rounding {
                 .distinct()
                 .sorted()
                 .toArray();
-        return site.strings.length > STRINGS_MANY && all.length > 1 ? new int[] {all[all.length - 1]} : all;
+        return brief && all.length > 1 ? new int[] {all[all.length - 1]} : all;
     }
 
     private record Found(BitSet spots, BitSet leads, int strings, double broken, int group, int by) {}

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import streamwright.yard.Drives;
 
 /** Finds cuts that a solution of the relaxation breaks, by minimum cuts on its support. */
@@ -20,11 +21,20 @@ final class Separation {
     private final Items items;
     private final double[] share;
     private final Rounding rounding;
+    private final @Nullable Crowding crowding;
+    private final AmpsRounding amps;
 
     Separation(Site site, Items items) {
+        this(site, items, false);
+    }
+
+    /** @param brief whether rows that strengthen little for their time are not looked for */
+    Separation(Site site, Items items, boolean brief) {
         this.site = site;
         this.items = items;
-        rounding = new Rounding(site, items);
+        rounding = new Rounding(site, items, brief);
+        amps = new AmpsRounding(site, items);
+        crowding = brief ? null : new Crowding(site, items);
         share = new double[items.size];
         for (int k = 0; k < items.size; k++) {
             int limit = Math.max(1, site.limitMost(site.kind[items.sample[k]]));
@@ -69,7 +79,12 @@ final class Separation {
 
     /** Rows that strengthen a fractional solution which hangs together. */
     List<Row> rounded(Point point) {
-        return rounding.broken(point, ROUNDED_MOST);
+        List<Row> found = new ArrayList<>(rounding.broken(point, ROUNDED_MOST));
+        found.addAll(amps.broken(point, ROUNDED_MOST));
+        if (crowding != null) {
+            found.addAll(crowding.broken(point, ROUNDED_MOST));
+        }
+        return found;
     }
 
     private void unusedSpots(Point point, List<Row> found) {

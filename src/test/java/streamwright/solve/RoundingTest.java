@@ -135,7 +135,7 @@ class RoundingTest {
                 }
             }
             expected.sort(Comparator.comparingDouble(divided -> -divided.broken(point, strings)));
-            Rounding rounding = new Rounding(site, items);
+            Rounding rounding = new Rounding(site, items, false);
             List<Row> rows = rounding.broken(point, 20);
             assertThat(rows.stream().map(row -> of(row, 3, strings)))
                     .as("run %d", run)
@@ -163,7 +163,7 @@ class RoundingTest {
             point.led()[0][p] = 1;
             point.board()[p][0] = 0.25;
         }
-        return new Rounding(site, items).broken(point, 20);
+        return new Rounding(site, items, false).broken(point, 20);
     }
 
     /**
@@ -192,7 +192,7 @@ class RoundingTest {
             point.led()[tree][0] = 3;
             point.led()[1 - tree][0] = 0.2;
             point.board()[0][0] = 0.9;
-            List<Row> rows = new Rounding(site, items).broken(point, 20);
+            List<Row> rows = new Rounding(site, items, false).broken(point, 20);
             // by two, two pairs of ports are needed, where 1.8 are; by four, three ports of the one board that is not
             // whole
             assertThat(rows.stream().map(row -> row.board(0, 0))).containsExactly(2.0, 3.0);
@@ -211,7 +211,7 @@ class RoundingTest {
         Point point = Point.nowhere(site, items);
         point.led()[0][0] = 5;
         point.board()[0][0] = 1.25;
-        Rounding rounding = new Rounding(site, items);
+        Rounding rounding = new Rounding(site, items, false);
         // three pairs of ports are needed too, and two and a half are there
         assertThat(rounding.broken(point, 20)).hasSize(2);
         point.board()[0][0] = 1.979;
