@@ -37,7 +37,7 @@ final class Proof {
     /** Where streams differ, which the relaxation hardly sees, whole numbers raise a case by so much at once, as a share. */
     private static final double STEP = 0.01;
 
-    /** A case is tightened no further once it is so much above the least of all others, as a share of the cost. */
+    /** Where streams differ, a case is tightened no further once it is so much above the least of all others, as a share of the cost. */
     private static final double AHEAD = 0.003;
 
     /** Whole solutions of one case that may turn out to be no plan before it is left open. */
@@ -204,12 +204,18 @@ final class Proof {
             on(one);
             return;
         }
+        List<Case> parts = new ArrayList<>();
         for (Counts counts : one.parts) {
-            left.add(untold(one, counts, one.spots));
+            parts.add(untold(one, counts, one.spots));
         }
-        if (one.parts.isEmpty()) {
-            left.add(untold(one, one.counts, one.spots.withUsed(one.spot)));
-            left.add(untold(one, one.counts, one.spots.withEmpty(one.spot)));
+        if (parts.isEmpty()) {
+            parts.add(untold(one, one.counts, one.spots.withUsed(one.spot)));
+            parts.add(untold(one, one.counts, one.spots.withEmpty(one.spot)));
+        }
+        if (site.streamsDiffer) {
+            left.addAll(parts);
+        } else {
+            parts.forEach(this::on);
         }
     }
 
@@ -243,7 +249,7 @@ final class Proof {
             incumbent.offer(closed.plan);
         }
         Case was = closed.one;
-        boolean raised = closed.bound > was.bound + STEP / 2 * incumbent.cost();
+        boolean raised = site.streamsDiffer && closed.bound > was.bound + STEP / 2 * incumbent.cost();
         if (closed.open && (was.spot >= 0 || raised) && effort.level() == 0) {
             left.add(new Case(
                     was.counts, was.spots, List.of(), was.spot, raised && was.decided, closed.bound, !raised, true));
@@ -261,11 +267,11 @@ final class Proof {
         incumbent.raise(Math.min(Math.min(stuck, least), incumbent.cost()));
     }
 
-    /** Tightens a case while no other is less. */
+    /** Tightens a case; where that is slow, because streams differ, only while no other is less. */
     private void on(Case one) {
         hold(one.counts, one.spots);
         double others = Math.min(left.isEmpty() ? INF : left.element().bound, incumbent.cost());
-        double enough = Math.max(one.bound, others) + AHEAD * incumbent.cost();
+        double enough = site.streamsDiffer ? Math.max(one.bound, others) + AHEAD * incumbent.cost() : INF;
         double value = relaxation.tighten(GAIN_LAST, each -> closes(each) || each > enough);
         double bound = Math.max(one.bound, value);
         if (!closes(bound)) {
@@ -345,7 +351,7 @@ final class Proof {
             whole.read();
             List<Row> broken = cuts.broken(whole.point());
             if (broken.isEmpty()) {
-                broken = cuts.rounded(whole.point());
+                broken = cuts.crowded(whole.point());
             }
             if (broken.isEmpty()) {
                 // a whole solution is a plan, unless a rule that the relaxation does not know forbids it

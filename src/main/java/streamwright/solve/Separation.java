@@ -28,13 +28,17 @@ final class Separation {
         this(site, items, false);
     }
 
-    /** @param brief whether rows that strengthen little for their time are not looked for */
+    /**
+     * Cables are counted whole only where streams differ: of one kind they are hardly ever too few, for the time it takes.
+     *
+     * @param brief whether rows that strengthen little for their time are not looked for
+     */
     Separation(Site site, Items items, boolean brief) {
         this.site = site;
         this.items = items;
         rounding = new Rounding(site, items, brief);
         amps = new AmpsRounding(site, items);
-        crowding = brief ? null : new Crowding(site, items);
+        crowding = brief || !site.streamsDiffer ? null : new Crowding(site, items);
         share = new double[items.size];
         for (int k = 0; k < items.size; k++) {
             int limit = Math.max(1, site.limitMost(site.kind[items.sample[k]]));
@@ -81,10 +85,13 @@ final class Separation {
     List<Row> rounded(Point point) {
         List<Row> found = new ArrayList<>(rounding.broken(point, ROUNDED_MOST));
         found.addAll(amps.broken(point, ROUNDED_MOST));
-        if (crowding != null) {
-            found.addAll(crowding.broken(point, ROUNDED_MOST));
-        }
+        found.addAll(crowded(point));
         return found;
+    }
+
+    /** Those of them that a whole solution may break. */
+    List<Row> crowded(Point point) {
+        return crowding == null ? List.of() : crowding.broken(point, ROUNDED_MOST);
     }
 
     private void unusedSpots(Point point, List<Row> found) {
