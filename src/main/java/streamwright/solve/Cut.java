@@ -187,6 +187,25 @@ final class Cut {
         };
     }
 
+    /** Rows that weigh boards of a place, and are at least so much because boards come whole. */
+    private abstract static class Counted implements Row {
+        private final double low;
+
+        Counted(double low) {
+            this.low = low;
+        }
+
+        @Override
+        public boolean cut() {
+            return true;
+        }
+
+        @Override
+        public double low() {
+            return low;
+        }
+    }
+
     /**
      * Boards come whole. Let W be a set of spots and T a set of items of one group with n strings in all. Ports at W are at least
      * the strands there that T's strings lead, so {@code sum P(m) boards(m) >= n - s} with s the strings of T that lead
@@ -203,17 +222,7 @@ final class Cut {
             weight[m] = site.groupOf[m] == group ? weight(site.ports(m), rest, by) : 0;
         }
         double low = rest * (strings / by + 1) - strings;
-        return new Row() {
-            @Override
-            public boolean cut() {
-                return true;
-            }
-
-            @Override
-            public double low() {
-                return low;
-            }
-
+        return new Counted(low) {
             @Override
             public double board(int spot, int m) {
                 return inside[spot] ? weight[m] : 0;
@@ -248,17 +257,7 @@ final class Cut {
         double low = rest * Math.ceil(sum / by) - sum - Amps.ROUNDING;
         boolean[] draws = new boolean[items.size];
         drawing.forEach(k -> draws[k] = true);
-        return new Row() {
-            @Override
-            public boolean cut() {
-                return true;
-            }
-
-            @Override
-            public double low() {
-                return low;
-            }
-
+        return new Counted(low) {
             @Override
             public double board(int spot, int m) {
                 return spot == at ? weight[m] : 0;
