@@ -15,6 +15,9 @@ final class Separation {
     private static final double THERE = 1e-7;
     private static final int ROUNDED_MOST = 20;
 
+    /** With more strings cables are not counted whole: looks for that grow with the square of the spots. */
+    private static final int STRINGS_FEW = 120;
+
     private record Seen(int about, List<Boolean> inside) {}
 
     private final Site site;
@@ -38,7 +41,8 @@ final class Separation {
         this.items = items;
         rounding = new Rounding(site, items, brief);
         amps = new AmpsRounding(site, items);
-        crowding = brief || !site.streamsDiffer ? null : new Crowding(site, items);
+        boolean few = site.streamsDiffer && site.strings.length <= STRINGS_FEW;
+        crowding = brief || !few ? null : new Crowding(site, items);
         share = new double[items.size];
         for (int k = 0; k < items.size; k++) {
             int limit = Math.max(1, site.limitMost(site.kind[items.sample[k]]));
