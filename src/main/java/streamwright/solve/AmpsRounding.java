@@ -18,6 +18,9 @@ final class AmpsRounding {
     private final Site site;
     private final Items items;
 
+    /** Of each item the amps that one of its strings draws. */
+    private final double[] draw;
+
     /** Of each model the amps that it can give, and of each group those that are less than its strings could draw. */
     private final double[] most;
 
@@ -26,6 +29,7 @@ final class AmpsRounding {
     AmpsRounding(Site site, Items items) {
         this.site = site;
         this.items = items;
+        draw = Arrays.stream(items.sample).mapToDouble(i -> site.draw[i]).toArray();
         most = Amps.most(site);
         limits = new double[site.groups][];
         for (int g = 0; g < limits.length; g++) {
@@ -60,11 +64,7 @@ final class AmpsRounding {
 
     /** The row of some items of a group, divided by so many amps, which are no divisor of what they draw. */
     Row row(int spot, int group, double by, List<Integer> drawing) {
-        double sum = drawing.stream()
-                .mapToDouble(k -> items.count[k] * site.draw[items.sample[k]])
-                .sum();
-        double[] draw =
-                Arrays.stream(items.sample).mapToDouble(i -> site.draw[i]).toArray();
+        double sum = drawing.stream().mapToDouble(k -> items.count[k] * draw[k]).sum();
         return Cut.wholeAmps(spot, drawing, weights(group, by, sum), items, draw, by);
     }
 
@@ -82,9 +82,9 @@ final class AmpsRounding {
         Found best = null;
         for (int i = 0; i < order.size(); i++) {
             int k = order.get(i);
-            sum += items.count[k] * site.draw[items.sample[k]];
-            away += (items.count[k] - point.served()[k][spot]) * site.draw[items.sample[k]];
-            double rest = sum - by * Math.floor(sum / by);
+            sum += items.count[k] * draw[k];
+            away += (items.count[k] - point.served()[k][spot]) * draw[k];
+            double rest = sum % by;
             if (rest >= REST_LEAST * by) {
                 double[] weight = weights(group, by, sum);
                 double weighed = IntStream.range(0, weight.length)
@@ -103,7 +103,7 @@ final class AmpsRounding {
 
     /** What a board of each model counts in the row: 0 of other groups. */
     private double[] weights(int group, double by, double sum) {
-        double rest = sum - by * Math.floor(sum / by);
+        double rest = sum % by;
         return IntStream.range(0, most.length)
                 .mapToDouble(m -> site.groupOf[m] == group ? Cut.weight(most[m], rest, by, sum) : 0)
                 .toArray();

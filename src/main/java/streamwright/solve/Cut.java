@@ -253,7 +253,7 @@ final class Cut {
      */
     static Row wholeAmps(int at, List<Integer> drawing, double[] weight, Items items, double[] draw, double by) {
         double sum = drawing.stream().mapToDouble(k -> items.count[k] * draw[k]).sum();
-        double rest = sum - by * Math.floor(sum / by);
+        double rest = sum % by;
         double low = rest * Math.ceil(sum / by) - sum - Amps.ROUNDING;
         boolean[] draws = new boolean[items.size];
         drawing.forEach(k -> draws[k] = true);

@@ -156,9 +156,7 @@ final class StreamNeeds {
     /** Of all that show one picture, the item of which most is served. */
     private void show(int[] all, double[] served) {
         size = 0;
-        for (int k : all) {
-            best[k] = -1;
-        }
+        Arrays.fill(best, -1);
         for (int k : all) {
             int of = original[k];
             if (of >= 0 && (best[of] < 0 || served[k] > served[best[of]])) {
