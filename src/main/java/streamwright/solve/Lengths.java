@@ -3,8 +3,8 @@ package streamwright.solve;
 import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
  * end, as a flow that each hop draws from (after Gavish and Graves 1978). What an arc carries is at most the limit
  * less the shortest way to its start.
  *
- * <p>Of the rows that say so, one for each arc, a relaxation needs few; they come in where a solution breaks them. For
- * an arc that is out, such a row costs nothing: it is there with the best price it can have.
+ * <p>Each arc has a row that says so. That of an arc that is out costs nothing: it is there with the best price it can
+ * have.
  */
 final class Lengths {
     private static final double INF = Double.POSITIVE_INFINITY;
@@ -22,42 +22,19 @@ final class Lengths {
     /** A cable of so great a share of the limit shows that the limit may matter. */
     private static final double NEAR = 0.8;
 
-    /** By what share of the limit a solution must break a row. */
-    private static final double BROKEN = 1e-4;
+    /** Rows come in so many at once, empty, since the solver begins anew where both rows and arcs came in. */
+    private static final int ROWS_AT_ONCE = 500;
 
     private final Site site;
     private final MPSolver solver;
     private final int controllers;
     private final MPConstraint[] drawn;
 
+    /** Rows that are empty still. */
+    private final Deque<MPConstraint> spare = new ArrayDeque<>();
+
     /** Of each spot: the least length of a cable that comes there. */
     private final double[] nearest;
-
-    private final List<Carried> carried = new ArrayList<>();
-
-    /** What an arc carries, and the arc; each with its value in the last solution. */
-    final class Carried {
-        final MPVariable rest;
-        final MPVariable arc;
-        final double most;
-        boolean held;
-        double over;
-
-        Carried(MPVariable rest, MPVariable arc, double most) {
-            this.rest = rest;
-            this.arc = arc;
-            this.most = most;
-        }
-
-        /** Brings in the row of the arc. */
-        void hold() {
-            MPConstraint room = solver.makeConstraint(-INF, 0);
-            room.setCoefficient(rest, 1);
-            room.setCoefficient(arc, -most);
-            held = true;
-            over = 0;
-        }
-    }
 
     /** @param drawn the row of each spot, {@link #drawn} */
     Lengths(Site site, MPSolver solver, MPConstraint[] drawn) {
@@ -117,45 +94,31 @@ final class Lengths {
         };
     }
 
-    /** Tells of an arc that came in. */
-    Carried add(int from, int to, MPVariable arc) {
-        MPVariable variable = solver.makeNumVar(0, INF, "");
-        drawn[to].setCoefficient(variable, 1);
+    /**
+     * Tells of an arc that came in.
+     *
+     * @return what the arc carries
+     */
+    MPVariable add(int from, int to, MPVariable arc) {
+        MPVariable rest = solver.makeNumVar(0, INF, "");
+        drawn[to].setCoefficient(rest, 1);
         if (from >= controllers) {
-            drawn[from - controllers].setCoefficient(variable, -1);
+            drawn[from - controllers].setCoefficient(rest, -1);
         }
-        Carried one = new Carried(variable, arc, most(from));
-        carried.add(one);
-        return one;
+        if (spare.isEmpty()) {
+            for (int r = 0; r < ROWS_AT_ONCE; r++) {
+                spare.add(solver.makeConstraint(-INF, 0));
+            }
+        }
+        MPConstraint room = spare.remove();
+        room.setCoefficient(rest, 1);
+        room.setCoefficient(arc, -most(from));
+        return rest;
     }
 
     /** What an arc can carry at most: no way to its start is shorter than the shortest. */
-    private double most(int from) {
+    double most(int from) {
         return site.cableMost - (from < controllers ? 0 : nearest[from - controllers]);
-    }
-
-    /** Reads the solution; must come before rows are added. */
-    void read() {
-        for (Carried one : carried) {
-            one.over = one.held ? 0 : one.rest.solutionValue() - one.most * one.arc.solutionValue();
-        }
-    }
-
-    /** Brings in the rows that the last solution breaks; whether it breaks any. */
-    boolean hold() {
-        boolean broken = false;
-        for (Carried one : carried) {
-            if (one.over > BROKEN * site.cableMost) {
-                one.hold();
-                broken = true;
-            }
-        }
-        return broken;
-    }
-
-    /** Brings in the rows of all arcs. */
-    void holdAll() {
-        carried.stream().filter(one -> !one.held).forEach(Carried::hold);
     }
 
     /** Of each spot: the dual of what is drawn there. */

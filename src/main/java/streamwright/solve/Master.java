@@ -160,12 +160,12 @@ final class Master {
             }
         }
         if (lengths != null) {
-            lengths.add(from, to, variable).hold();
+            lengths.add(from, to, variable);
         }
         programme.grown();
     }
 
-    /** Keeps cables within their length, from now on in whole numbers, or else where {@link #hold} finds it broken. */
+    /** Keeps cables within their length from now on. */
     void keepLengths() {
         if (lengths == null) {
             MPConstraint[] drawn = IntStream.range(0, spots)
@@ -175,16 +175,10 @@ final class Master {
             for (int[] in : arcs()) {
                 kept.add(in[0], in[1], Objects.requireNonNull(arc[in[0]][in[1]]));
             }
-            if (whole) {
-                kept.holdAll();
-            }
             lengths = kept;
+            programme.unscaled();
+            programme.grown();
         }
-    }
-
-    /** Whether the last solution has too long a cable, which the next will not have. */
-    boolean hold() {
-        return lengths != null && lengths.hold();
     }
 
     /** Brings a strand in, or makes it cheaper where a cheaper order of it is found. */
@@ -361,9 +355,6 @@ final class Master {
 
     /** Reads the solution; must come before rows are added. */
     void read() {
-        if (lengths != null && !whole) {
-            lengths.read();
-        }
         solution = Solution.of(this);
     }
 

@@ -13,11 +13,11 @@ final class Programme {
 
     /** Ways to solve from nothing where the last basis leads to numbers too imprecise, the most reliable first. */
     private static final String[] ANEW = {
-        "use_preprocessing:true use_dual_simplex:true",
-        "use_preprocessing:true use_dual_simplex:true perturb_costs_in_dual_simplex:true",
-        "use_preprocessing:true use_dual_simplex:false",
-        "use_preprocessing:false use_dual_simplex:true",
-        "use_preprocessing:false use_dual_simplex:false",
+        "use_preprocessing:true use_dual_simplex:true use_scaling:true",
+        "use_preprocessing:true use_dual_simplex:true use_scaling:true perturb_costs_in_dual_simplex:true",
+        "use_preprocessing:true use_dual_simplex:false use_scaling:true",
+        "use_preprocessing:false use_dual_simplex:true use_scaling:true",
+        "use_preprocessing:false use_dual_simplex:false use_scaling:true",
     };
 
     final MPSolver solver;
@@ -25,6 +25,7 @@ final class Programme {
     private final boolean whole;
     private @Nullable MPConstraint costRow;
     private boolean grown = true;
+    private boolean scaled = true;
 
     /** What the last solution says: its value, or of whole numbers a bound. */
     double value;
@@ -63,13 +64,24 @@ final class Programme {
     }
 
     /**
+     * Leaves the scale of rows as it is, from now on. Where what comes in is often larger than all before, rows would be
+     * scaled anew, and the solver would know nothing of its last basis again.
+     */
+    void unscaled() {
+        scaled = false;
+    }
+
+    /**
      * Solves it as it stands, with parts of everything.
      *
      * @return its value; infinite where it has no solution; NaN where the solver gave up
      */
     double solve(double seconds) {
         // new columns leave the basis primal feasible, new rows and bounds leave it dual feasible
-        MPSolver.ResultStatus status = solve("use_preprocessing:false use_dual_simplex:" + !grown, seconds);
+        MPSolver.ResultStatus status = solve(
+                "use_preprocessing:false perturb_costs_in_dual_simplex:false use_scaling:" + scaled
+                        + " use_dual_simplex:" + !grown,
+                seconds);
         grown = false;
         for (int way = 0; way < ANEW.length && status == MPSolver.ResultStatus.ABNORMAL; way++) {
             solver.reset();

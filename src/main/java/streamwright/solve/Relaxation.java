@@ -35,7 +35,10 @@ final class Relaxation {
     /** Steps towards the last solution before it is looked at itself. */
     private static final int WAYS_MOST = 2;
 
-    /** Rounds of cuts between two looks that see all strands: cuts hold whatever is still out, a bound does not. */
+    /**
+     * Rounds of cuts between two looks that see all strands: cuts hold whatever is still out, a bound does not. With half
+     * the time gone and no bound yet, each looks.
+     */
     private static final int UNSURE_MOST = 8;
 
     /** How often the solver may lose its way, the last time without cuts. */
@@ -194,6 +197,7 @@ final class Relaxation {
         List<Double> values = new ArrayList<>();
         int renewed = 0;
         int unsure = 0;
+        double seconds = workings.secondsLeft.getAsDouble();
         for (int round = 0; round < ROUNDS_MOST && !workings.stopped.getAsBoolean(); round++) {
             double value = root.solve(workings.secondsLeft.getAsDouble());
             if (Double.isNaN(value)) {
@@ -209,9 +213,6 @@ final class Relaxation {
                 return value;
             }
             root.read();
-            if (root.hold()) {
-                continue;
-            }
             Entering.Priced priced = entering().price(PRICED_AT_ONCE, false);
             if (priced == Entering.Priced.MORE) {
                 continue;
@@ -222,7 +223,8 @@ final class Relaxation {
             boolean stalled =
                     values.size() > PATIENCE && value - values.get(values.size() - 1 - PATIENCE) < gain * value;
             boolean last = broken.isEmpty() || stalled || enough.test(value);
-            if (priced == Entering.Priced.UNKNOWN && (last || ++unsure == UNSURE_MOST)) {
+            boolean late = bound == Double.NEGATIVE_INFINITY && workings.secondsLeft.getAsDouble() < HALF * seconds;
+            if (priced == Entering.Priced.UNKNOWN && (last || late || ++unsure == UNSURE_MOST)) {
                 unsure = 0;
                 priced = entering().price(PRICED_AT_ONCE, true);
                 if (priced == Entering.Priced.MORE) {
@@ -312,7 +314,7 @@ final class Relaxation {
                 return false;
             }
             root.read();
-            priced = root.hold() ? Entering.Priced.MORE : entering().price(PRICED_AT_ONCE, true);
+            priced = entering().price(PRICED_AT_ONCE, true);
         }
         return priced == Entering.Priced.NONE;
     }

@@ -82,8 +82,13 @@ class LengthsTest {
         final MPSolver solver = MPSolver.createSolver("GLOP");
         final MPConstraint[] drawn = new MPConstraint[site.spots.length];
         final Lengths lengths;
-        final Lengths.Carried first;
-        final Lengths.Carried second;
+        final MPVariable firstArc;
+        final MPVariable secondArc;
+
+        /** What the arcs carry. */
+        final MPVariable first;
+
+        final MPVariable second;
 
         /** @param draws of the second spot */
         Chained(double whole, double draws) {
@@ -91,8 +96,10 @@ class LengthsTest {
                 drawn[p] = solver.makeConstraint(p == 1 ? draws : 0, Double.POSITIVE_INFINITY);
             }
             lengths = new Lengths(site, solver, drawn);
-            first = lengths.add(0, 0, arc(whole));
-            second = lengths.add(site.controllers.length, 1, arc(whole));
+            firstArc = arc(whole);
+            secondArc = arc(whole);
+            first = lengths.add(0, 0, firstArc);
+            second = lengths.add(site.controllers.length, 1, secondArc);
         }
 
         private MPVariable arc(double whole) {
@@ -102,7 +109,7 @@ class LengthsTest {
         }
 
         void solve() {
-            solver.objective().setCoefficient(first.rest, 0.001);
+            solver.objective().setCoefficient(first, 0.001);
             assertThat(solver.solve()).isEqualTo(MPSolver.ResultStatus.OPTIMAL);
         }
     }
@@ -116,40 +123,20 @@ class LengthsTest {
             nearest = Math.min(nearest, site.hopFrom(c, 0));
         }
         Chained chained = new Chained(1, 2);
-        assertThat(chained.first.most).isEqualTo(site.cableMost);
-        assertThat(chained.second.most).isEqualTo(site.cableMost - nearest);
+        double most = site.cableMost - nearest;
+        assertThat(chained.lengths.most(0)).isEqualTo(site.cableMost);
+        assertThat(chained.lengths.most(site.controllers.length)).isEqualTo(most);
         chained.solve();
-        // what is drawn at the end goes through both arcs, and neither row is there yet
-        assertThat(chained.first.rest.solutionValue()).isCloseTo(2, within(1e-6));
-        assertThat(chained.second.rest.solutionValue()).isCloseTo(2, within(1e-6));
-        assertThat(chained.first.arc.solutionValue()).isCloseTo(0, within(1e-6));
-        chained.lengths.read();
-        assertThat(chained.first.over).isCloseTo(2, within(1e-6));
-        assertThat(chained.lengths.hold()).isTrue();
-        assertThat(chained.first.held).isTrue();
-        assertThat(chained.second.held).isTrue();
-        chained.solve();
-        assertThat(chained.first.arc.solutionValue()).isCloseTo(2 / site.cableMost, within(1e-6));
-        assertThat(chained.second.arc.solutionValue()).isCloseTo(2 / (site.cableMost - nearest), within(1e-6));
-        chained.lengths.read();
-        assertThat(chained.lengths.hold()).isFalse();
-    }
-
-    @Test
-    void allRowsAtOnce() {
-        Chained chained = new Chained(1, 2);
-        chained.lengths.holdAll();
-        assertThat(chained.first.held && chained.second.held).isTrue();
-        int rows = chained.solver.numConstraints();
-        chained.lengths.holdAll();
-        assertThat(chained.solver.numConstraints()).isEqualTo(rows);
-        chained.solve();
-        assertThat(chained.first.arc.solutionValue()).isCloseTo(2 / chained.site.cableMost, within(1e-6));
+        // what is drawn at the end goes through both arcs
+        assertThat(chained.first.solutionValue()).isCloseTo(2, within(1e-6));
+        assertThat(chained.second.solutionValue()).isCloseTo(2, within(1e-6));
+        assertThat(chained.firstArc.solutionValue()).isCloseTo(2 / site.cableMost, within(1e-6));
+        assertThat(chained.secondArc.solutionValue()).isCloseTo(2 / most, within(1e-6));
         // one more metre at the end costs what the arcs that carry it cost
         double[] duals = chained.lengths.duals();
         assertThat(duals).hasSize(chained.drawn.length);
-        assertThat(duals[0]).isCloseTo(0.001 + 1 / chained.site.cableMost, within(1e-6));
-        assertThat(duals[1]).isCloseTo(duals[0] + 1 / chained.second.most, within(1e-6));
+        assertThat(duals[0]).isCloseTo(0.001 + 1 / site.cableMost, within(1e-6));
+        assertThat(duals[1]).isCloseTo(duals[0] + 1 / most, within(1e-6));
     }
 
     /** The best price of a row is what the start offers less than the end asks, never above nothing. */
@@ -160,8 +147,9 @@ class LengthsTest {
         double[] duals = new double[chained.drawn.length];
         duals[0] = 0.2;
         duals[1] = 0.5;
-        assertThat(chained.lengths.room(duals, 0, 1)).isCloseTo(-0.5 * chained.first.most, within(1e-9));
-        assertThat(chained.lengths.room(duals, controllers, 1)).isCloseTo(-0.3 * chained.second.most, within(1e-9));
+        assertThat(chained.lengths.room(duals, 0, 1)).isCloseTo(-0.5 * chained.lengths.most(0), within(1e-9));
+        assertThat(chained.lengths.room(duals, controllers, 1))
+                .isCloseTo(-0.3 * chained.lengths.most(controllers), within(1e-9));
         assertThat(chained.lengths.room(duals, controllers + 1, 0)).isZero();
     }
 }
