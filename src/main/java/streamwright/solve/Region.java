@@ -36,6 +36,28 @@ final class Region {
         this.whole = whole;
     }
 
+    /** Real strands of this region as strands of the whole site; their spots are numbered as here. */
+    List<Pricing.Found> outward(List<Pricing.Found> own) {
+        return own.stream()
+                .filter(strand -> !strand.relaxed())
+                .map(strand -> renamed(strand, whole))
+                .toList();
+    }
+
+    /** The other way; their items must be here. */
+    List<Pricing.Found> inward(List<Pricing.Found> ofSite) {
+        int[] own = new int[Arrays.stream(whole).max().orElse(-1) + 1];
+        for (int k = 0; k < whole.length; k++) {
+            own[whole[k]] = k;
+        }
+        return ofSite.stream().map(strand -> renamed(strand, own)).toList();
+    }
+
+    private static Pricing.Found renamed(Pricing.Found strand, int[] names) {
+        int[] order = Arrays.stream(strand.order()).map(item -> names[item]).toArray();
+        return new Pricing.Found(strand.spot(), order, strand.cost(), strand.reduced());
+    }
+
     /** @param items of the site */
     static Region of(Site site, Items items, int[] spots) {
         return of(site, items, spots, carried(site, items, spots));

@@ -83,6 +83,9 @@ final class Regions {
         double[] missed = new double[0];
         Master.Known known = Master.Known.NOTHING;
 
+        /** Strands to begin with, until more is known. */
+        List<Pricing.Found> begun = List.of();
+
         Part(int[] spots, Turn turn) {
             this.spots = spots;
             this.turn = turn;
@@ -180,12 +183,12 @@ final class Regions {
         AtomicInteger waiting = new AtomicInteger(parts.size());
         List<Callable<Void>> alone = new ArrayList<>();
         for (int r = 0; r < parts.size(); r++) {
-            int[] spots = parts.get(r).spots;
+            Part part = parts.get(r);
             BitSet own = new BitSet();
             for (int k = 0; k < items.size; k++) {
                 own.set(k, owner[k] == r);
             }
-            alone.add(() -> alone(spots, own, waiting));
+            alone.add(() -> alone(part, own, waiting));
         }
         for (Future<Void> done : workers.invokeAll(alone)) {
             done.get();
@@ -193,11 +196,11 @@ final class Regions {
     }
 
     /** Prices to begin with: what each string is worth to its own region's relaxation, were there no other strings. */
-    private @Nullable Void alone(int[] spots, BitSet own, AtomicInteger waiting) {
+    private @Nullable Void alone(Part part, BitSet own, AtomicInteger waiting) {
         if (own.isEmpty()) {
             return null;
         }
-        Region region = Region.of(site, items, spots, own);
+        Region region = Region.of(site, items, part.spots, own);
         Turn turn = new Turn();
         turn.begin(SHARE_ALONE, waiting.getAndDecrement());
         Relaxation relaxation = turn.relaxation(region, MasterLimits.missingPrices(region.site, region.items));
@@ -206,6 +209,7 @@ final class Regions {
                 price[region.whole[k]] = Math.max(0, relaxation.worth()[k]);
             }
         }
+        part.begun = region.outward(relaxation.known().columns());
         return null;
     }
 
@@ -249,11 +253,13 @@ final class Regions {
         double[] prices = Arrays.stream(part.whole).mapToDouble(k -> price[k]).toArray();
         Relaxation relaxation = part.turn.relaxation(region, prices);
         relaxation.take(part.known);
+        region.inward(part.begun).forEach(relaxation.root()::addColumn);
         double value = relaxation.tighten(gain, bound -> false);
         boolean found = Double.isFinite(value);
         part.value = found ? value : 0;
         part.missed = found ? relaxation.missed() : part.missed;
         part.known = relaxation.known();
+        part.begun = List.of();
         return found;
     }
 
