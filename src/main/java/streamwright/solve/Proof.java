@@ -30,12 +30,19 @@ final class Proof {
     /** Cases this near to the best plan, as a share of its cost, are closed in whole numbers. */
     private static final double RIPE = 0.02;
 
+    /** For one case that can still be told apart; and far from the best plan, where streams differ. */
     private static final double SECONDS_WHOLE = 12;
 
     private static final double SECONDS_FAR = 3;
 
-    /** Where streams differ, which the relaxation hardly sees, whole numbers raise a case by so much at once, as a share. */
+    /**
+     * Whole numbers raise a case by so much at once, as a share of the cost: what is in no plan below a cutoff so near is
+     * soon seen, where all below the best plan known are too many to look at.
+     */
     private static final double STEP = 0.01;
+
+    /** Where even those are too many, half of it, and half of that down to this. */
+    private static final double STEP_LEAST = 0.0025;
 
     /** Where streams differ, a case is tightened no further once it is so much above the least of all others, as a share of the cost. */
     private static final double AHEAD = 0.003;
@@ -233,10 +240,20 @@ final class Proof {
 
     private void begin(Case one, Runnable wide) {
         wide.run();
-        double cutoff = site.streamsDiffer && effort.level() == 0
-                ? Math.min(incumbent.cost(), one.bound + STEP * incumbent.cost())
-                : incumbent.cost();
+        boolean timed = effort.level() == 0;
+        boolean sure = one.decided && isNear(one.bound) && !site.streamsDiffer;
+        double most = timed && !sure ? one.bound + STEP * incumbent.cost() : incumbent.cost();
+        double cutoff = Math.min(incumbent.cost(), most);
         Master whole = whole(one, cutoff);
+        // nearer to its bound less is left to list
+        while (whole == null && timed && !effort.stopped() && cutoff > one.bound + STEP_LEAST * incumbent.cost()) {
+            cutoff = (one.bound + cutoff) / 2;
+            whole = whole(one, cutoff);
+        }
+        begin(one, whole, cutoff);
+    }
+
+    private void begin(Case one, @Nullable Master whole, double cutoff) {
         if (whole == null) {
             settle(new Closed(one, one.bound, null, true));
         } else {
@@ -249,7 +266,7 @@ final class Proof {
             incumbent.offer(closed.plan);
         }
         Case was = closed.one;
-        boolean raised = site.streamsDiffer && closed.bound > was.bound + STEP / 2 * incumbent.cost();
+        boolean raised = closed.bound > was.bound + STEP_LEAST / 2 * incumbent.cost();
         if (closed.open && (was.spot >= 0 || raised) && effort.level() == 0) {
             left.add(new Case(
                     was.counts, was.spots, List.of(), was.spot, raised && was.decided, closed.bound, !raised, true));
@@ -376,8 +393,7 @@ final class Proof {
     private double secondsLeft(Case one, long begin) {
         double left = effort.secondsLeft();
         double spent = (System.nanoTime() - begin) / 1e9;
-        return one.spot < 0 || effort.level() > 0
-                ? left
-                : Math.min(left, (isNear(one.bound) ? SECONDS_WHOLE : SECONDS_FAR) - spent);
+        boolean far = site.streamsDiffer && !isNear(one.bound);
+        return one.spot < 0 || effort.level() > 0 ? left : Math.min(left, (far ? SECONDS_FAR : SECONDS_WHOLE) - spent);
     }
 }
