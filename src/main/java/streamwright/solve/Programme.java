@@ -13,11 +13,11 @@ final class Programme {
 
     /** Ways to solve from nothing where the last basis leads to numbers too imprecise, the most reliable first. */
     private static final String[] ANEW = {
-        "use_preprocessing:true use_dual_simplex:true use_scaling:true",
-        "use_preprocessing:true use_dual_simplex:true use_scaling:true perturb_costs_in_dual_simplex:true",
-        "use_preprocessing:true use_dual_simplex:false use_scaling:true",
-        "use_preprocessing:false use_dual_simplex:true use_scaling:true",
-        "use_preprocessing:false use_dual_simplex:false use_scaling:true",
+        "use_preprocessing:true use_dual_simplex:true",
+        "use_preprocessing:true use_dual_simplex:true perturb_costs_in_dual_simplex:true",
+        "use_preprocessing:true use_dual_simplex:false",
+        "use_preprocessing:false use_dual_simplex:true",
+        "use_preprocessing:false use_dual_simplex:false",
     };
 
     final MPSolver solver;
@@ -78,10 +78,8 @@ final class Programme {
      */
     double solve(double seconds) {
         // new columns leave the basis primal feasible, new rows and bounds leave it dual feasible
-        MPSolver.ResultStatus status = solve(
-                "use_preprocessing:false perturb_costs_in_dual_simplex:false use_scaling:" + scaled
-                        + " use_dual_simplex:" + !grown,
-                seconds);
+        String on = "use_preprocessing:false use_scaling:" + scaled + " use_dual_simplex:" + !grown;
+        MPSolver.ResultStatus status = solve(on, seconds);
         grown = false;
         for (int way = 0; way < ANEW.length && status == MPSolver.ResultStatus.ABNORMAL; way++) {
             solver.reset();

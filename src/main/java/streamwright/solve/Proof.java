@@ -240,24 +240,20 @@ final class Proof {
 
     private void begin(Case one, Runnable wide) {
         wide.run();
-        boolean timed = effort.level() == 0;
         boolean sure = one.decided && isNear(one.bound) && !site.streamsDiffer;
-        double most = timed && !sure ? one.bound + STEP * incumbent.cost() : incumbent.cost();
-        double cutoff = Math.min(incumbent.cost(), most);
-        Master whole = whole(one, cutoff);
-        // nearer to its bound less is left to list
-        while (whole == null && timed && !effort.stopped() && cutoff > one.bound + STEP_LEAST * incumbent.cost()) {
-            cutoff = (one.bound + cutoff) / 2;
-            whole = whole(one, cutoff);
-        }
-        begin(one, whole, cutoff);
+        double step = Math.min(incumbent.cost(), one.bound + STEP * incumbent.cost());
+        begin(one, sure || effort.level() > 0 ? incumbent.cost() : step);
     }
 
-    private void begin(Case one, @Nullable Master whole, double cutoff) {
-        if (whole == null) {
-            settle(new Closed(one, one.bound, null, true));
-        } else {
+    private void begin(Case one, double cutoff) {
+        Master whole = whole(one, cutoff);
+        if (whole != null) {
             closings.begin(one.bound, () -> close(one, whole, cutoff));
+        } else if (effort.level() == 0 && !effort.stopped() && cutoff > one.bound + STEP_LEAST * incumbent.cost()) {
+            // nearer to its bound less is left to list
+            begin(one, (one.bound + cutoff) / 2);
+        } else {
+            settle(new Closed(one, one.bound, null, true));
         }
     }
 
