@@ -38,20 +38,7 @@ final class Master {
         }
 
         double coefficient(Row row, Strands strands) {
-            Strand of = strands.get(strand);
-            double sum = row.hasStarts() ? row.start(spot) : 0;
-            if (row.hasHeads()) {
-                sum += row.head(of.head(), spot);
-            }
-            int only = row.onlyItem();
-            if (only != -1) {
-                for (int item : of.items()) {
-                    if (only == Row.ALL || only == item) {
-                        sum += row.item(item, spot);
-                    }
-                }
-            }
-            return sum;
+            return row.strand(strands.get(strand), spot);
         }
     }
 

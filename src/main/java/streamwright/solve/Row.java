@@ -89,4 +89,21 @@ interface Row {
     default double paid(int model) {
         return 0;
     }
+
+    /** Of a strand at a spot, all in all. */
+    default double strand(Strand strand, int spot) {
+        double sum = hasStarts() ? start(spot) : 0;
+        if (hasHeads()) {
+            sum += head(strand.head(), spot);
+        }
+        int only = onlyItem();
+        if (only != -1) {
+            for (int item : strand.items()) {
+                if (only == ALL || only == item) {
+                    sum += item(item, spot);
+                }
+            }
+        }
+        return sum;
+    }
 }

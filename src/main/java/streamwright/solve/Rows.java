@@ -58,6 +58,23 @@ final class Rows {
         return rows;
     }
 
+    /** Those that the cables of a plan obey, and what hangs on them, whichever of its cables are looked at. */
+    static List<Row> ofSomeCables(Site site, Items items) {
+        List<Row> rows = new ArrayList<>();
+        for (int p = 0; p < site.spots.length; p++) {
+            for (int group = 0; group < site.groups; group++) {
+                rows.add(Groups.sockets(site, items, p, group));
+            }
+            if (Groups.someAlone(site)) {
+                rows.add(Groups.alone(site, p));
+            }
+            rows.add(passed(site, p));
+            rows.add(arrivals(p));
+        }
+        rows.add(cableBoards(site));
+        return rows;
+    }
+
     private record Simple(
             double low, double high, ArcTerm arcTerm, int onlyItem, Start startTerm, Used usedTerm, Boards boardTerm)
             implements Row {

@@ -124,6 +124,10 @@ final class Separation {
     }
 
     private MinCut support(Point point, int sinks) {
+        return support(site, point, sinks);
+    }
+
+    static MinCut support(Site site, Point point, int sinks) {
         int controllers = site.controllers.length;
         MinCut graph = new MinCut(1 + site.spots.length + sinks);
         for (int from = 0; from < point.arc().length; from++) {

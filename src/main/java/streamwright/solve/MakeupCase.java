@@ -1,0 +1,202 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.DoubleSupplier;
+import org.jspecify.annotations.Nullable;
+
+/** All plans whose cables have certain make-ups, and a bound on them. */
+final class MakeupCase {
+    private static final int ROUNDS_MOST = 60;
+    private static final int CUTS_AT_ONCE = 60;
+    private static final double BROKEN = 0.01;
+
+    /** Rounds of cuts that together must gain a share of the value. */
+    private static final int PATIENCE = 3;
+
+    private static final double GAIN = 3e-4;
+
+    final Makeups makeups;
+    private final Site site;
+    private final Items items;
+    private final MakeupMaster master;
+
+    /** No plan of this case costs less. */
+    double bound;
+
+    /** Whether the bound is all that the relaxation gives: else it was enough. */
+    private boolean tight;
+
+    private @Nullable Listing listing;
+
+    private List<Point> points = List.of();
+
+    MakeupCase(Site site, Items items, MakeupMaster master, double bound) {
+        this.site = site;
+        this.items = items;
+        this.master = master;
+        this.bound = bound;
+        makeups = master.makeups();
+    }
+
+    /**
+     * What a plan can have that costs less than so much.
+     *
+     * @param below that cost: no bound found with it is above
+     */
+    record Listing(Entering.Survivors survivors, double below) {}
+
+    boolean isTight() {
+        return tight;
+    }
+
+    MakeupMaster master() {
+        return master;
+    }
+
+    /**
+     * Raises the bound as far as it goes.
+     *
+     * @param target that is enough, no more than what is listed
+     */
+    void tighten(Listing of, double target, DoubleSupplier secondsLeft, BooleanSupplier stopped) {
+        if (of != listing) {
+            master.list(of.survivors);
+            listing = of;
+        }
+        List<Double> values = new ArrayList<>();
+        boolean full = false;
+        for (int round = 0; round < ROUNDS_MOST && !stopped.getAsBoolean(); round++) {
+            double value = master.solve(secondsLeft.getAsDouble());
+            if (Double.isNaN(value)) {
+                break;
+            }
+            if (Double.isInfinite(value)) {
+                if (full) {
+                    bound = Math.max(bound, of.below);
+                    return;
+                }
+                master.enterAll();
+                full = true;
+                continue;
+            }
+            points = read();
+            if (master.price()) {
+                round--;
+                continue;
+            }
+            bound = Math.max(bound, Math.min(of.below, value - 1e-9 * Math.abs(value)));
+            values.add(value);
+            int before = values.size() - 1 - PATIENCE;
+            if (bound >= target) {
+                return;
+            }
+            boolean stalled = before >= 0 && value - values.get(before) < GAIN * value;
+            List<MakeupMaster.Of> broken = stalled ? List.of() : broken();
+            if (broken.isEmpty()) {
+                tight = true;
+                return;
+            }
+            master.addCuts(broken);
+        }
+        tight = true;
+    }
+
+    private List<Point> read() {
+        List<Point> all = new ArrayList<>();
+        for (int s = 0; s < makeups.sorts().size(); s++) {
+            all.add(master.point(s));
+        }
+        return all;
+    }
+
+    private record Seen(int sort, int item, Set<Integer> spots) {}
+
+    /** Strings that a sort of cables serves where not enough of it comes. */
+    private List<MakeupMaster.Of> broken() {
+        record Broken(MakeupMaster.Of cut, double by) {}
+        List<Broken> found = new ArrayList<>();
+        Set<Seen> seen = new HashSet<>();
+        int spots = site.spots.length;
+        int controllers = site.controllers.length;
+        for (int s = 0; s < points.size(); s++) {
+            Point point = points.get(s);
+            MinCut graph = Separation.support(site, point, 1);
+            for (int k = 0; k < items.size; k++) {
+                double served = 0;
+                for (int p = 0; p < spots; p++) {
+                    served += point.served()[k][p] / items.count[k];
+                }
+                if (served < BROKEN) {
+                    continue;
+                }
+                graph = Separation.support(site, point, 1);
+                for (int p = 0; p < spots; p++) {
+                    graph.arc(1 + p, 1 + spots, point.served()[k][p] / items.count[k]);
+                }
+                double flow = graph.flow(0, 1 + spots, served);
+                if (flow < served - BROKEN) {
+                    boolean[] side = graph.sinkSide(1 + spots);
+                    boolean[] inside = java.util.Arrays.copyOfRange(side, 1, 1 + spots);
+                    Row row = Cut.connected(inside, controllers, k, items.count[k]);
+                    found.add(new Broken(new MakeupMaster.Of(s, row), served - flow));
+                }
+            }
+        }
+        return found.stream()
+                .sorted(Comparator.comparingDouble(broken -> -broken.by))
+                .limit(CUTS_AT_ONCE)
+                .map(Broken::cut)
+                .toList();
+    }
+
+    /** How to tell a case apart: a sort by its streams of a kind. */
+    record Split(int sort, int kind, int upTo) {}
+
+    /** Where kinds are mixed most; null where all is told apart. */
+    @Nullable
+    Split split() {
+        Split best = null;
+        double most = -1;
+        for (int s = 0; s < makeups.sorts().size(); s++) {
+            Makeup makeup = makeups.sorts().get(s);
+            if (makeup.isKnown(makeups.streams())) {
+                continue;
+            }
+            double[] mixed = s < points.size() ? mixed(points.get(s)) : new double[site.kinds.length];
+            for (int k = 0; k < mixed.length; k++) {
+                int least = makeup.least()[k];
+                int upper = makeup.most()[k];
+                if (upper > least) {
+                    double score = mixed[k] * (least == 0 ? 1 : 0.3);
+                    if (score > most) {
+                        most = score;
+                        best = new Split(s, k, least == 0 ? 0 : (least + upper - 1) / 2);
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Of each kind, how many strands hang at spots where there are others too. */
+    private double[] mixed(Point point) {
+        double[] mixed = new double[site.kinds.length];
+        for (int p = 0; p < site.spots.length; p++) {
+            double[] of = new double[mixed.length];
+            double all = 0;
+            for (int k = 0; k < items.size; k++) {
+                of[site.kind[items.sample[k]]] += point.led()[k][p];
+                all += point.led()[k][p];
+            }
+            for (int k = 0; k < mixed.length; k++) {
+                mixed[k] += Math.min(of[k], all - of[k]);
+            }
+        }
+        return mixed;
+    }
+}

@@ -1,0 +1,333 @@
+package streamwright.solve;
+
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPVariable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The relaxation with cables told apart by make-up: arcs, boards and strands of each sort of cables by themselves. What may
+ * come in is listed, so that pricing is a look at the list.
+ */
+final class MakeupMaster {
+    private static final double INF = Double.POSITIVE_INFINITY;
+    private static final double PRICED = 1e-6;
+    private static final double NOTHING = 1e-9;
+
+    /** Strands or arcs that come in at once. */
+    private static final int AT_ONCE = 150;
+
+    /** Row of all sorts. */
+    private static final int ALL = -1;
+
+    /** What may come in, and for each sort its variable where it has. */
+    private static final class Listed {
+        final int[] arc;
+        final Pricing.@Nullable Found found;
+        final double cost;
+        final @Nullable MPVariable[] variable;
+
+        Listed(int[] arc, Pricing.@Nullable Found found, double cost, int sorts) {
+            this.arc = arc;
+            this.found = found;
+            this.cost = cost;
+            variable = new MPVariable[sorts];
+        }
+    }
+
+    private record Entrant(Listed listed, int sort, double reduced) {}
+
+    /** A row of one sort, by its index. */
+    record Of(int sort, Row row) {}
+
+    private final Site site;
+    private final Items items;
+    private final Strands strands;
+    private final Makeups makeups;
+    private final int sorts;
+    private final MasterLimits limits;
+    private final Programme programme = new Programme(false);
+    private final MPVariable[][][] board;
+    private final MPVariable[] used;
+    private final MPVariable[] paid;
+    private final MPVariable[] shortage;
+
+    /** Of each sort, the rows it is in. */
+    private final List<List<Master.Held>> rows = new ArrayList<>();
+
+    private final List<Of> cuts = new ArrayList<>();
+    private final List<MPConstraint> cutRows = new ArrayList<>();
+    private final List<MakeupRows> kinds;
+    private List<Listed> arcs = List.of();
+    private List<Listed> columns = List.of();
+
+    MakeupMaster(Site site, Items items, Strands strands, Makeups makeups, double[] missing) {
+        this.site = site;
+        this.items = items;
+        this.strands = strands;
+        this.makeups = makeups;
+        sorts = makeups.sorts().size();
+        limits = new MasterLimits(site, items);
+        kinds = makeups.sorts().stream()
+                .map(makeup -> new MakeupRows(site, items, makeup, makeups.streams()))
+                .toList();
+        board = new MPVariable[sorts][site.spots.length][site.offers.length];
+        used = Arrays.stream(site.spots)
+                .map(spot -> programme.counted(1, spot.price()))
+                .toArray(MPVariable[]::new);
+        paid = Arrays.stream(site.offers)
+                .map(offer -> programme.free(offer.have() > 0 ? INF : 0, offer.price()))
+                .toArray(MPVariable[]::new);
+        shortage = Arrays.stream(missing)
+                .mapToObj(price -> programme.free(INF, price))
+                .toArray(MPVariable[]::new);
+        double loops = site.loops() * site.trunkPrice;
+        for (int s = 0; s < sorts; s++) {
+            rows.add(new ArrayList<>());
+            for (int p = 0; p < site.spots.length; p++) {
+                for (int m = 0; m < site.offers.length; m++) {
+                    double price = site.offers[m].have() > 0 ? 0 : site.offers[m].price();
+                    board[s][p][m] = programme.counted(limits.boardsMost(p, m), loops + price);
+                }
+            }
+        }
+        for (int s = 0; s < sorts; s++) {
+            int sort = s;
+            int cables = makeups.cables().get(s);
+            add(s, Rows.cables(site, cables, cables));
+            Rows.ofSomeCables(site, items).forEach(row -> add(sort, row));
+            kinds.get(s).of(cables).forEach(row -> add(sort, row));
+        }
+    }
+
+    /** Rows of all cables together. */
+    void addRows(List<Row> all) {
+        all.forEach(row -> add(ALL, row));
+    }
+
+    /** Cuts of one sort. */
+    void addCuts(List<Of> found) {
+        for (Of cut : found) {
+            cuts.add(cut);
+            cutRows.add(add(cut.sort, cut.row));
+        }
+    }
+
+    /** Those of them that bind in the last solution. */
+    List<Of> bindingCuts() {
+        return IntStream.range(0, cuts.size())
+                .filter(c -> Math.abs(cutRows.get(c).dualValue()) > NOTHING)
+                .mapToObj(cuts::get)
+                .toList();
+    }
+
+    private MPConstraint add(int sort, Row row) {
+        MPConstraint constraint = programme.solver.makeConstraint(row.low(), row.high());
+        for (int s = 0; s < sorts; s++) {
+            if (sort == ALL || sort == s) {
+                add(s, row, constraint);
+            }
+        }
+        for (int k = 0; k < items.size; k++) {
+            set(constraint, shortage[k], row.missing(k));
+        }
+        for (int p = 0; p < used.length; p++) {
+            set(constraint, used[p], row.used(p));
+        }
+        for (int m = 0; m < paid.length; m++) {
+            set(constraint, paid[m], row.paid(m));
+        }
+        return constraint;
+    }
+
+    private void add(int s, Row row, MPConstraint constraint) {
+        rows.get(s).add(new Master.Held(row, constraint));
+        Stream.concat(arcs.stream(), columns.stream()).forEach(listed -> {
+            MPVariable variable = listed.variable[s];
+            if (variable != null) {
+                set(constraint, variable, coefficient(row, listed));
+            }
+        });
+        for (int p = 0; p < used.length; p++) {
+            for (int m = 0; m < paid.length; m++) {
+                set(constraint, board[s][p][m], row.board(p, m));
+            }
+        }
+    }
+
+    private double coefficient(Row row, Listed listed) {
+        Pricing.Found found = listed.found;
+        if (found != null) {
+            return row.strand(strands.get(strands.index(found.order())), found.spot());
+        }
+        return row.hasArcs() ? row.arc(listed.arc[0], listed.arc[1]) : 0;
+    }
+
+    private static void set(MPConstraint constraint, MPVariable variable, double coefficient) {
+        if (coefficient != 0) {
+            constraint.setCoefficient(variable, coefficient);
+        }
+    }
+
+    /** Another list of what may come in; what is in already stays. */
+    void list(Entering.Survivors survivors) {
+        List<Listed> in = Stream.concat(arcs.stream(), columns.stream())
+                .filter(listed -> Arrays.stream(listed.variable).anyMatch(variable -> variable != null))
+                .toList();
+        List<Listed> newArcs = new ArrayList<>();
+        List<Listed> newColumns = new ArrayList<>();
+        for (int[] arc : survivors.arcs()) {
+            newArcs.add(new Listed(arc, null, limits.arcCost(arc[0], arc[1]), sorts));
+        }
+        for (Pricing.Found found : survivors.columns()) {
+            newColumns.add(new Listed(new int[0], found, found.cost(), sorts));
+        }
+        for (Listed listed : in) {
+            (listed.found == null ? newArcs : newColumns).add(listed);
+        }
+        arcs = newArcs;
+        columns = newColumns;
+    }
+
+    private void enter(Listed listed, int sort) {
+        MPVariable variable = programme.counted(INF, listed.cost);
+        listed.variable[sort] = variable;
+        for (Master.Held held : rows.get(sort)) {
+            set(held.constraint(), variable, coefficient(held.row(), listed));
+        }
+        programme.grown();
+    }
+
+    /** @return the value; infinite where there is no solution; NaN where the solver gave up */
+    double solve(double seconds) {
+        return programme.solve(seconds);
+    }
+
+    /** Brings in what is listed and too cheap to stay out; false where nothing is. */
+    boolean price() {
+        List<Entrant> cheap = new ArrayList<>();
+        for (int s = 0; s < sorts; s++) {
+            Duals duals = Duals.of(items.size, site.spots.length, rows.get(s));
+            double[][] worth = new double[site.controllers.length + site.spots.length][site.spots.length];
+            for (Master.Held held : duals.arcs()) {
+                held.row().addArcs(held.constraint().dualValue(), worth);
+            }
+            for (Listed arc : arcs) {
+                consider(arc, s, arc.cost - worth[arc.arc[0]][arc.arc[1]], cheap);
+            }
+            for (Listed column : columns) {
+                Pricing.Found found = column.found;
+                if (found != null && column.variable[s] == null && kinds.get(s).carries(items.sample[found.order()[0]])) {
+                    double gain = duals.start()[found.spot()] + duals.head()[found.order()[0]][found.spot()];
+                    for (int item : found.order()) {
+                        gain += duals.item()[item][found.spot()];
+                    }
+                    consider(column, s, column.cost - gain, cheap);
+                }
+            }
+        }
+        enter(cheap, true);
+        enter(cheap, false);
+        return !cheap.isEmpty();
+    }
+
+    private static void consider(Listed listed, int sort, double reduced, List<Entrant> cheap) {
+        if (reduced < -PRICED && listed.variable[sort] == null) {
+            cheap.add(new Entrant(listed, sort, reduced));
+        }
+    }
+
+    private void enter(List<Entrant> cheap, boolean strand) {
+        cheap.stream()
+                .filter(entrant -> (entrant.listed.found != null) == strand)
+                .sorted(Comparator.comparingDouble(Entrant::reduced))
+                .limit(AT_ONCE)
+                .forEach(entrant -> enter(entrant.listed, entrant.sort));
+    }
+
+    /** Something that is in, with what sort of cables. */
+    record Entered(int sort, int[] arc, Pricing.@Nullable Found found) {}
+
+    /** What the last solution has, or nearly has; must be read before anything comes in. */
+    List<Entered> nearly(double reduced) {
+        List<Entered> near = new ArrayList<>();
+        for (Listed listed : Stream.concat(arcs.stream(), columns.stream()).toList()) {
+            for (int s = 0; s < sorts; s++) {
+                MPVariable variable = listed.variable[s];
+                if (variable != null && (variable.solutionValue() > NOTHING || variable.reducedCost() < reduced)) {
+                    near.add(new Entered(s, listed.arc, listed.found));
+                }
+            }
+        }
+        return near;
+    }
+
+    /** Begins with what was in elsewhere. */
+    void begin(List<Entered> all) {
+        List<Listed> newArcs = new ArrayList<>(arcs);
+        List<Listed> newColumns = new ArrayList<>(columns);
+        for (Entered each : all) {
+            Pricing.Found found = each.found;
+            if (found == null) {
+                Listed listed = new Listed(each.arc, null, limits.arcCost(each.arc[0], each.arc[1]), sorts);
+                newArcs.add(listed);
+                enter(listed, each.sort);
+            } else if (kinds.get(each.sort).carries(items.sample[found.order()[0]])) {
+                Listed listed = new Listed(each.arc, found, found.cost(), sorts);
+                newColumns.add(listed);
+                enter(listed, each.sort);
+            }
+        }
+        arcs = newArcs;
+        columns = newColumns;
+    }
+
+    /** Brings in all that is listed. */
+    void enterAll() {
+        for (int s = 0; s < sorts; s++) {
+            for (Listed listed : Stream.concat(arcs.stream(), columns.stream()).toList()) {
+                Pricing.Found found = listed.found;
+                boolean carried = found == null || kinds.get(s).carries(items.sample[found.order()[0]]);
+                if (listed.variable[s] == null && carried) {
+                    enter(listed, s);
+                }
+            }
+        }
+    }
+
+    /** What one sort of cables does in the last solution; must be read before anything comes in. */
+    Point point(int sort) {
+        Point point = Point.nowhere(site, items);
+        for (Listed arc : arcs) {
+            MPVariable variable = arc.variable[sort];
+            if (variable != null) {
+                point.arc()[arc.arc[0]][arc.arc[1]] += variable.solutionValue();
+            }
+        }
+        for (Listed column : columns) {
+            MPVariable variable = column.variable[sort];
+            Pricing.Found found = column.found;
+            if (variable != null && found != null && variable.solutionValue() > NOTHING) {
+                point.led()[found.order()[0]][found.spot()] += variable.solutionValue();
+                for (int item : found.order()) {
+                    point.served()[item][found.spot()] += variable.solutionValue();
+                }
+            }
+        }
+        for (int p = 0; p < used.length; p++) {
+            for (int m = 0; m < paid.length; m++) {
+                point.board()[p][m] = board[sort][p][m].solutionValue();
+            }
+        }
+        return point;
+    }
+
+    Makeups makeups() {
+        return makeups;
+    }
+}

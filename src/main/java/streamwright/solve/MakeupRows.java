@@ -1,0 +1,152 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import streamwright.yard.BoardModel;
+import streamwright.yard.Drives;
+
+/** Rows that the cables of one make-up obey, and what hangs on them. */
+final class MakeupRows {
+    private static final double ROUNDING = 1e-9;
+
+    private final Site site;
+    private final Items items;
+    private final Makeup makeup;
+    private final int streams;
+
+    MakeupRows(Site site, Items items, Makeup makeup, int streams) {
+        this.site = site;
+        this.items = items;
+        this.makeup = makeup;
+        this.streams = streams;
+    }
+
+    /** @param cables of this make-up */
+    List<Row> of(int cables) {
+        List<Row> rows = new ArrayList<>();
+        for (int group = 0; group < site.groups; group++) {
+            for (boolean[] kinds : sets(group)) {
+                int most = makeup.most(kinds, streams);
+                if (most < streams) {
+                    for (int p = 0; p < site.spots.length; p++) {
+                        rows.add(ports(p, group, kinds, most));
+                    }
+                }
+            }
+        }
+        for (boolean[] kinds : sets(-1)) {
+            rows.add(pixels(kinds, cables * makeup.most(kinds, streams)));
+        }
+        return rows;
+    }
+
+    /** Each kind alone, and all but one of them. */
+    private List<boolean[]> sets(int group) {
+        boolean[] all = new boolean[site.kinds.length];
+        for (int i = 0; i < site.strings.length; i++) {
+            boolean of = site.sort[i] == Drives.PIXELS && (group < 0 || site.group[i] == group);
+            all[site.kind[i]] |= of;
+        }
+        List<boolean[]> sets = new ArrayList<>();
+        sets.add(all);
+        for (int k = 0; k < all.length; k++) {
+            if (all[k]) {
+                boolean[] alone = new boolean[all.length];
+                alone[k] = true;
+                boolean[] others = all.clone();
+                others[k] = false;
+                sets.add(alone);
+                sets.add(others);
+            }
+        }
+        return sets;
+    }
+
+    /** Ports of a board that hear some of so many streams. */
+    private int room(int model, int most) {
+        TreeMap<Integer, Integer> hear = new TreeMap<>();
+        int settable = 0;
+        for (int stream : site.sockets.heard[model]) {
+            if (stream == BoardModel.ANY) {
+                settable++;
+            } else {
+                hear.merge(stream, 1, Integer::sum);
+            }
+        }
+        int[] rising = hear.values().stream().mapToInt(Integer::intValue).sorted().toArray();
+        int sum = most > 0 ? settable : 0;
+        return sum
+                + Arrays.stream(rising)
+                        .skip(Math.max(0, rising.length - most))
+                        .sum();
+    }
+
+    /** Strands of some kinds hang on ports that hear streams of those kinds. */
+    private Row ports(int at, int group, boolean[] kinds, int most) {
+        int[] room = IntStream.range(0, site.offers.length)
+                .map(m -> site.groupOf[m] == group && site.drives(m, Drives.PIXELS) ? room(m, most) : 0)
+                .toArray();
+        return new Row() {
+            @Override
+            public double head(int item, int spot) {
+                return spot == at && site.group[items.sample[item]] == group && isOf(kinds, item) ? -1 : 0;
+            }
+
+            @Override
+            public boolean hasHeads() {
+                return true;
+            }
+
+            @Override
+            public double board(int spot, int model) {
+                return spot == at ? room[model] : 0;
+            }
+        };
+    }
+
+    /** Their pixels are within so many streams, each counted as a share of what its kind allows at most. */
+    private Row pixels(boolean[] kinds, int most) {
+        double[] share = IntStream.range(0, items.size)
+                .mapToDouble(k -> isOf(kinds, k)
+                        ? site.pixelsAtLeast[items.sample[k]]
+                                / (double) Math.max(1, site.limitMost(site.kind[items.sample[k]]))
+                        : 0)
+                .toArray();
+        return new Row() {
+            @Override
+            public double low() {
+                return -most - ROUNDING;
+            }
+
+            @Override
+            public double item(int k, int spot) {
+                return -share[k];
+            }
+
+            @Override
+            public int onlyItem() {
+                return ALL;
+            }
+        };
+    }
+
+    private boolean isOf(boolean[] kinds, int item) {
+        int string = items.sample[item];
+        return site.sort[string] == Drives.PIXELS && kinds[site.kind[string]];
+    }
+
+    /** Whether a string may hang on these cables. */
+    boolean carries(int string) {
+        int most = makeup.most()[site.kind[string]];
+        return switch (site.sort[string]) {
+            case PIXELS -> most > 0;
+            case PANEL ->
+                IntStream.range(0, site.offers.length)
+                        .anyMatch(m -> site.drives(m, Drives.PANEL) && site.sockets.cut[m].length <= most);
+            case OUTPUTS -> true;
+        };
+    }
+}
