@@ -29,6 +29,13 @@ record Counts(int leastCables, int mostCables, int leastBoards, int mostBoards) 
         return parts;
     }
 
+    /** As few cables as may be, and more. */
+    List<Counts> byCables() {
+        return List.of(
+                new Counts(leastCables, leastCables, leastBoards, mostBoards),
+                new Counts(leastCables + 1, mostCables, leastBoards, mostBoards));
+    }
+
     private static List<int[]> ranges(int least, int most, double solved, boolean fix) {
         // a solution may be off its limits by rounding
         double value = Math.max(least, Math.min(most, solved));

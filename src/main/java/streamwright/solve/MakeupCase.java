@@ -1,13 +1,14 @@
 package streamwright.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import streamwright.yard.Drives;
 
 /** All plans whose cables have certain make-ups, and a bound on them. */
 final class MakeupCase {
@@ -18,12 +19,20 @@ final class MakeupCase {
     /** Rounds of cuts that together must gain a share of the value. */
     private static final int PATIENCE = 3;
 
-    private static final double GAIN = 3e-4;
+    private static final double GAIN = 1e-3;
+
+    /** How much less it counts that kinds are mixed where all are known to be on the cable. */
+    private static final double KNOWN = 0.3;
 
     final Makeups makeups;
+    final Chosen chosen;
     private final Site site;
     private final Items items;
-    private final MakeupMaster master;
+
+    /** How to build the programme, which is done by whoever solves it. */
+    private final Supplier<MakeupMaster> built;
+
+    private @Nullable MakeupMaster programme;
 
     /** No plan of this case costs less. */
     double bound;
@@ -34,13 +43,15 @@ final class MakeupCase {
     private @Nullable Listing listing;
 
     private List<Point> points = List.of();
+    private double[] used = new double[0];
 
-    MakeupCase(Site site, Items items, MakeupMaster master, double bound) {
+    MakeupCase(Site site, Items items, Makeups makeups, Chosen chosen, double bound, Supplier<MakeupMaster> built) {
         this.site = site;
         this.items = items;
-        this.master = master;
+        this.built = built;
         this.bound = bound;
-        makeups = master.makeups();
+        this.makeups = makeups;
+        this.chosen = chosen;
     }
 
     /**
@@ -54,16 +65,23 @@ final class MakeupCase {
         return tight;
     }
 
+    /** The programme as last solved. */
     MakeupMaster master() {
-        return master;
+        if (programme == null) {
+            programme = built.get();
+            programme.choose(chosen);
+        }
+        return programme;
     }
 
     /**
      * Raises the bound as far as it goes.
      *
+     * @param of what may come in; the programme begins with what it had
      * @param target that is enough, no more than what is listed
      */
     void tighten(Listing of, double target, DoubleSupplier secondsLeft, BooleanSupplier stopped) {
+        MakeupMaster master = master();
         if (of != listing) {
             master.list(of.survivors);
             listing = of;
@@ -85,6 +103,7 @@ final class MakeupCase {
                 continue;
             }
             points = read();
+            used = master.used();
             if (master.price()) {
                 round--;
                 continue;
@@ -109,23 +128,19 @@ final class MakeupCase {
     private List<Point> read() {
         List<Point> all = new ArrayList<>();
         for (int s = 0; s < makeups.sorts().size(); s++) {
-            all.add(master.point(s));
+            all.add(master().point(s));
         }
         return all;
     }
-
-    private record Seen(int sort, int item, Set<Integer> spots) {}
 
     /** Strings that a sort of cables serves where not enough of it comes. */
     private List<MakeupMaster.Of> broken() {
         record Broken(MakeupMaster.Of cut, double by) {}
         List<Broken> found = new ArrayList<>();
-        Set<Seen> seen = new HashSet<>();
         int spots = site.spots.length;
         int controllers = site.controllers.length;
         for (int s = 0; s < points.size(); s++) {
             Point point = points.get(s);
-            MinCut graph = Separation.support(site, point, 1);
             for (int k = 0; k < items.size; k++) {
                 double served = 0;
                 for (int p = 0; p < spots; p++) {
@@ -134,24 +149,29 @@ final class MakeupCase {
                 if (served < BROKEN) {
                     continue;
                 }
-                graph = Separation.support(site, point, 1);
+                MinCut graph = Separation.support(site, point, 1);
                 for (int p = 0; p < spots; p++) {
                     graph.arc(1 + p, 1 + spots, point.served()[k][p] / items.count[k]);
                 }
                 double flow = graph.flow(0, 1 + spots, served);
                 if (flow < served - BROKEN) {
                     boolean[] side = graph.sinkSide(1 + spots);
-                    boolean[] inside = java.util.Arrays.copyOfRange(side, 1, 1 + spots);
+                    boolean[] inside = Arrays.copyOfRange(side, 1, 1 + spots);
                     Row row = Cut.connected(inside, controllers, k, items.count[k]);
                     found.add(new Broken(new MakeupMaster.Of(s, row), served - flow));
                 }
             }
         }
-        return found.stream()
+        List<MakeupMaster.Of> all = new ArrayList<>();
+        for (int s = 0; s < points.size(); s++) {
+            all.addAll(master().broken(s, points.get(s)));
+        }
+        found.stream()
                 .sorted(Comparator.comparingDouble(broken -> -broken.by))
                 .limit(CUTS_AT_ONCE)
                 .map(Broken::cut)
-                .toList();
+                .forEach(all::add);
+        return all;
     }
 
     /** How to tell a case apart: a sort by its streams of a kind. */
@@ -172,7 +192,7 @@ final class MakeupCase {
                 int least = makeup.least()[k];
                 int upper = makeup.most()[k];
                 if (upper > least) {
-                    double score = mixed[k] * (least == 0 ? 1 : 0.3);
+                    double score = mixed[k] * (least == 0 ? 1 : KNOWN);
                     if (score > most) {
                         most = score;
                         best = new Split(s, k, least == 0 ? 0 : (least + upper - 1) / 2);
@@ -183,6 +203,18 @@ final class MakeupCase {
         return best;
     }
 
+    /** Of the spots of which nothing is supposed, the one that is least decided; -1 where there is none. */
+    int spot() {
+        int least = -1;
+        for (int p = 0; p < used.length; p++) {
+            boolean free = !chosen.empty().get(p) && !chosen.used().get(p);
+            if (free && (least < 0 || Math.abs(used[p] - 0.5) < Math.abs(used[least] - 0.5))) {
+                least = p;
+            }
+        }
+        return least;
+    }
+
     /** Of each kind, how many strands hang at spots where there are others too. */
     private double[] mixed(Point point) {
         double[] mixed = new double[site.kinds.length];
@@ -190,8 +222,11 @@ final class MakeupCase {
             double[] of = new double[mixed.length];
             double all = 0;
             for (int k = 0; k < items.size; k++) {
-                of[site.kind[items.sample[k]]] += point.led()[k][p];
-                all += point.led()[k][p];
+                int string = items.sample[k];
+                // outputs go on streams of any kind
+                double led = site.sort[string] == Drives.OUTPUTS ? 0 : point.led()[k][p];
+                of[site.kind[string]] += led;
+                all += led;
             }
             for (int k = 0; k < mixed.length; k++) {
                 mixed[k] += Math.min(of[k], all - of[k]);

@@ -18,9 +18,10 @@ final class MakeupMaster {
     private static final double INF = Double.POSITIVE_INFINITY;
     private static final double PRICED = 1e-6;
     private static final double NOTHING = 1e-9;
+    private static final double BROKEN = 1e-3;
 
     /** Strands or arcs that come in at once. */
-    private static final int AT_ONCE = 150;
+    private static final int AT_ONCE = 800;
 
     /** Row of all sorts. */
     private static final int ALL = -1;
@@ -48,7 +49,6 @@ final class MakeupMaster {
     private final Site site;
     private final Items items;
     private final Strands strands;
-    private final Makeups makeups;
     private final int sorts;
     private final MasterLimits limits;
     private final Programme programme = new Programme(false);
@@ -63,6 +63,9 @@ final class MakeupMaster {
     private final List<Of> cuts = new ArrayList<>();
     private final List<MPConstraint> cutRows = new ArrayList<>();
     private final List<MakeupRows> kinds;
+    /** Of each sort, rows that come in where they are broken. */
+    private final List<List<Row>> lazy = new ArrayList<>();
+
     private List<Listed> arcs = List.of();
     private List<Listed> columns = List.of();
 
@@ -70,7 +73,6 @@ final class MakeupMaster {
         this.site = site;
         this.items = items;
         this.strands = strands;
-        this.makeups = makeups;
         sorts = makeups.sorts().size();
         limits = new MasterLimits(site, items);
         kinds = makeups.sorts().stream()
@@ -86,6 +88,7 @@ final class MakeupMaster {
         shortage = Arrays.stream(missing)
                 .mapToObj(price -> programme.free(INF, price))
                 .toArray(MPVariable[]::new);
+        programme.afresh();
         double loops = site.loops() * site.trunkPrice;
         for (int s = 0; s < sorts; s++) {
             rows.add(new ArrayList<>());
@@ -101,13 +104,32 @@ final class MakeupMaster {
             int cables = makeups.cables().get(s);
             add(s, Rows.cables(site, cables, cables));
             Rows.ofSomeCables(site, items).forEach(row -> add(sort, row));
-            kinds.get(s).of(cables).forEach(row -> add(sort, row));
+            kinds.get(s).pixels(cables).forEach(row -> add(sort, row));
+            lazy.add(kinds.get(s).ports());
         }
     }
 
     /** Rows of all cables together. */
     void addRows(List<Row> all) {
         all.forEach(row -> add(ALL, row));
+    }
+
+    /** Leaves only plans in which these spots are empty or used. */
+    void choose(Chosen chosen) {
+        for (int p = 0; p < used.length; p++) {
+            boolean empty = chosen.empty().get(p);
+            used[p].setBounds(chosen.used().get(p) ? 1 : 0, empty ? 0 : 1);
+            for (int s = 0; s < sorts && empty; s++) {
+                for (int m = 0; m < paid.length; m++) {
+                    board[s][p][m].setUb(0);
+                }
+            }
+        }
+    }
+
+    /** How far spots are used in the last solution. */
+    double[] used() {
+        return Arrays.stream(used).mapToDouble(MPVariable::solutionValue).toArray();
     }
 
     /** Cuts of one sort. */
@@ -222,7 +244,9 @@ final class MakeupMaster {
             }
             for (Listed column : columns) {
                 Pricing.Found found = column.found;
-                if (found != null && column.variable[s] == null && kinds.get(s).carries(items.sample[found.order()[0]])) {
+                if (found != null
+                        && column.variable[s] == null
+                        && kinds.get(s).carries(items.sample[found.order()[0]])) {
                     double gain = duals.start()[found.spot()] + duals.head()[found.order()[0]][found.spot()];
                     for (int item : found.order()) {
                         gain += duals.item()[item][found.spot()];
@@ -287,6 +311,26 @@ final class MakeupMaster {
         columns = newColumns;
     }
 
+    /** Rows that the point of a sort breaks. */
+    List<Of> broken(int sort, Point point) {
+        List<Of> found = new ArrayList<>();
+        for (Row row : lazy.get(sort)) {
+            double sum = 0;
+            for (int p = 0; p < used.length; p++) {
+                for (int k = 0; k < items.size; k++) {
+                    sum += point.led()[k][p] > 0 ? row.head(k, p) * point.led()[k][p] : 0;
+                }
+                for (int m = 0; m < paid.length; m++) {
+                    sum += row.board(p, m) * point.board()[p][m];
+                }
+            }
+            if (sum < row.low() - BROKEN) {
+                found.add(new Of(sort, row));
+            }
+        }
+        return found;
+    }
+
     /** Brings in all that is listed. */
     void enterAll() {
         for (int s = 0; s < sorts; s++) {
@@ -325,9 +369,5 @@ final class MakeupMaster {
             }
         }
         return point;
-    }
-
-    Makeups makeups() {
-        return makeups;
     }
 }

@@ -1,13 +1,15 @@
 package streamwright.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
-import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import streamwright.yard.Drives;
 
@@ -18,7 +20,8 @@ import streamwright.yard.Drives;
 final class MakeupProof {
     private static final double SAME = 1e-6;
 
-    private static final double NEAR = Double.parseDouble(System.getProperty("near", "1e-3"));
+    /** What has a reduced cost below this share of the bound is in from the first where a case is told apart. */
+    private static final double NEAR = 1e-2;
 
     private final Site site;
     private final Items items;
@@ -33,34 +36,34 @@ final class MakeupProof {
     private double stuck = Double.POSITIVE_INFINITY;
 
     private final List<Row> rows;
+    private final Map<CompletableFuture<MakeupCase>, Double> running = new LinkedHashMap<>();
+
+    private int begun;
 
     /**
-     * @param rows that such plans obey, all cables together
-     * @param bound on them
+     * What is known of all plans with so many cables.
+     *
+     * @param rows that they obey, all cables together
+     * @param entered what may be in a cheap one
      */
-    MakeupProof(
-            Site site,
-            Items items,
-            Strands strands,
-            Effort effort,
-            ExecutorService workers,
-            int cables,
-            List<Row> rows,
-            List<MakeupMaster.Entered> begin,
-            double bound) {
-        this.rows = rows;
+    record Beginning(int cables, List<Row> rows, List<MakeupMaster.Entered> entered, double bound) {}
+
+    MakeupProof(Site site, Items items, Strands strands, Effort effort, ExecutorService workers, Beginning beginning) {
+        rows = beginning.rows;
         this.site = site;
         this.items = items;
         this.strands = strands;
         this.effort = effort;
         this.workers = workers;
         missing = MasterLimits.missingPrices(site, items);
-        need = IntStream.range(0, site.kinds.length).map(this::streamsAtLeast).toArray();
+        need = streamsAtLeast(site, items);
         int streams = IntStream.of(site.streams).max().orElse(1);
-        Makeups any = Makeups.any(site.kinds.length, streams, cables);
-        MakeupMaster whole = master(any);
-        whole.begin(begin);
-        open.add(new MakeupCase(site, items, whole, bound));
+        Makeups any = Makeups.any(site.kinds.length, streams, beginning.cables);
+        open.add(new MakeupCase(site, items, any, Chosen.NONE, beginning.bound, () -> {
+            MakeupMaster whole = master(any);
+            whole.begin(beginning.entered);
+            return whole;
+        }));
     }
 
     private MakeupMaster master(Makeups makeups) {
@@ -69,22 +72,36 @@ final class MakeupProof {
         return master;
     }
 
-    private int streamsAtLeast(int kind) {
-        int limit = Math.max(1, site.limitMost(kind));
-        int[] sizes = IntStream.range(0, site.strings.length)
-                .filter(i -> site.kind[i] == kind && site.sort[i] == Drives.PIXELS)
-                .map(i -> Math.min(limit, site.pixelsAtLeast[i]))
-                .toArray();
-        return sizes.length == 0 ? 0 : Math.max(1, StreamsAtLeast.of(sizes, limit));
+    /** Of each kind, streams without which its strings do not fit. */
+    private static int[] streamsAtLeast(Site site, Items items) {
+        double[] served = Arrays.stream(items.count).asDoubleStream().toArray();
+        int[] need = new int[site.kinds.length];
+        for (StreamNeeds.Need group : new StreamNeeds(site, items).of(served)) {
+            need[site.kind[items.sample[group.items()[0]]]] += (int) Math.ceil(group.streams() - SAME);
+        }
+        for (int k = 0; k < need.length; k++) {
+            int kind = k;
+            int limit = Math.max(1, site.limitMost(kind));
+            int[] sizes = IntStream.range(0, site.strings.length)
+                    .filter(i -> site.kind[i] == kind && site.sort[i] == Drives.PIXELS)
+                    .map(i -> Math.min(limit, site.pixelsAtLeast[i]))
+                    .toArray();
+            need[k] = Math.max(need[k], sizes.length == 0 ? 0 : Math.max(1, StreamsAtLeast.of(sizes, limit)));
+        }
+        return need;
     }
 
-    int solved;
-    @Override public String toString() { return "open " + open.size() + " solved " + solved + (stuck < 1e18 ? " stuck " + stuck : ""); }
+    /** Cases that were solved, or are being. */
+    int begun() {
+        return begun;
+    }
 
+    /** No plan costs less. */
     double bound() {
         return Math.min(stuck, open.isEmpty() ? Double.POSITIVE_INFINITY : open.element().bound);
     }
 
+    /** Whether what holds the bound back cannot be told apart further. */
     boolean isStuck() {
         return stuck <= bound();
     }
@@ -93,63 +110,101 @@ final class MakeupProof {
      * Raises the bound to a target, or as far as it goes.
      *
      * @param listing up to the target at least
+     * @param cases to solve at most
      */
-    void raise(MakeupCase.Listing listing, double target)
-            throws InterruptedException, ExecutionException {
-        while (bound() < target - SAME && !isStuck() && !effort.stopped()) {
-            List<Callable<MakeupCase>> work = new ArrayList<>();
-            List<MakeupCase> later = new ArrayList<>();
-            while (!open.isEmpty() && work.size() < effort.workers() && open.element().bound < target - SAME) {
+    void raise(MakeupCase.Listing listing, double target, int cases) throws InterruptedException, ExecutionException {
+        int most = cases > Integer.MAX_VALUE - begun ? Integer.MAX_VALUE : begun + cases;
+        while (least() < target - SAME && !isStuck() && begun < most && !effort.stopped()) {
+            while (!open.isEmpty() && running.size() < effort.workers() && open.element().bound < target - SAME) {
                 MakeupCase least = open.remove();
-                if (!least.isTight()) {
-                    work.add(() -> tightened(least, listing, target));
+                if (least.isTight()) {
+                    apart(least);
                 } else {
-                    apart(least, later);
+                    begun++;
+                    running.put(
+                            CompletableFuture.supplyAsync(() -> tightened(least, listing, target), workers),
+                            least.bound);
                 }
             }
-            open.addAll(later);
-            for (Future<MakeupCase> each : workers.invokeAll(work)) {
+            if (!running.isEmpty()) {
+                settle();
+            }
+        }
+        while (!running.isEmpty()) {
+            settle();
+        }
+    }
+
+    private double least() {
+        double solving = running.values().stream().mapToDouble(x -> x).min().orElse(Double.POSITIVE_INFINITY);
+        return Math.min(bound(), solving);
+    }
+
+    /** Waits for one case, or where the clock must not matter for all. */
+    private void settle() throws InterruptedException, ExecutionException {
+        List<CompletableFuture<MakeupCase>> waited = new ArrayList<>(running.keySet());
+        if (effort.level() > 0) {
+            CompletableFuture.allOf(waited.toArray(CompletableFuture[]::new)).get();
+        } else {
+            CompletableFuture.anyOf(waited.toArray(CompletableFuture[]::new)).get();
+        }
+        for (CompletableFuture<MakeupCase> each : waited) {
+            if (each.isDone()) {
                 open.add(each.get());
+                running.remove(each);
             }
         }
     }
 
     private MakeupCase tightened(MakeupCase one, MakeupCase.Listing listing, double target) {
-        solved++;
-        long t = System.nanoTime();
         one.tighten(listing, target, effort::secondsLeft, effort::stopped);
-        if (System.getProperty("trace") != null) { StringBuilder sb = new StringBuilder(); for (int s = 0; s < one.makeups.sorts().size(); s++) sb.append(one.makeups.cables().get(s)).append("x").append(java.util.Arrays.toString(one.makeups.sorts().get(s).least())).append(java.util.Arrays.toString(one.makeups.sorts().get(s).most())).append(' '); System.err.printf("   %s -> %.2f %.2f s%n", sb, one.bound, (System.nanoTime() - t) / 1e9); }
         return one;
     }
 
-    private void apart(MakeupCase one, List<MakeupCase> parts) {
+    /** Tells a case apart by what cables carry; where that is known, by a spot with boards or without. */
+    private void apart(MakeupCase one) {
+        Left left = new Left(one.master().bindingCuts(), one.master().nearly(NEAR * one.bound));
         MakeupCase.Split split = one.split();
-        if (split == null) {
+        if (split != null) {
+            one.makeups.apart(split.sort(), split.kind(), split.upTo()).stream()
+                    .filter(part -> part.makeups().holds(need))
+                    .forEach(part -> open.add(part(one, part, one.chosen, left)));
+            return;
+        }
+        int spot = one.spot();
+        if (spot < 0) {
             stuck = Math.min(stuck, one.bound);
             return;
         }
-        List<MakeupMaster.Of> cuts = one.master().bindingCuts();
-        List<MakeupMaster.Entered> near = one.master().nearly(NEAR * one.bound);
-        for (Makeups.Part part : one.makeups.apart(split.sort(), split.kind(), split.upTo())) {
-            if (!part.makeups().holds(need)) {
-                continue;
-            }
-            MakeupMaster master = master(part.makeups());
-            List<MakeupMaster.Entered> entered = new ArrayList<>();
-            for (int s = 0; s < part.from().size(); s++) {
-                int from = part.from().get(s);
-                int sort = s;
-                near.stream()
-                        .filter(each -> each.sort() == from)
-                        .map(each -> new MakeupMaster.Entered(sort, each.arc(), each.found()))
-                        .forEach(entered::add);
-                master.addCuts(cuts.stream()
-                        .filter(cut -> cut.sort() == from)
-                        .map(cut -> new MakeupMaster.Of(sort, cut.row()))
-                        .toList());
-            }
-            master.begin(entered);
-            parts.add(new MakeupCase(site, items, master, one.bound));
+        List<Integer> same =
+                IntStream.range(0, one.makeups.sorts().size()).boxed().toList();
+        Makeups.Part all = new Makeups.Part(one.makeups, same);
+        open.add(part(one, all, one.chosen.withUsed(spot), left));
+        open.add(part(one, all, one.chosen.withEmpty(spot), left));
+    }
+
+    /** What a case leaves to its parts: cuts that bind, and what its solution has or nearly has. */
+    private record Left(List<MakeupMaster.Of> cuts, List<MakeupMaster.Entered> near) {}
+
+    private MakeupCase part(MakeupCase one, Makeups.Part part, Chosen chosen, Left left) {
+        return new MakeupCase(
+                site, items, part.makeups(), chosen, one.bound, () -> master(part.makeups(), part.from(), left));
+    }
+
+    private MakeupMaster master(Makeups makeups, List<Integer> from, Left left) {
+        MakeupMaster master = master(makeups);
+        for (int s = 0; s < from.size(); s++) {
+            int was = from.get(s);
+            int sort = s;
+            master.begin(left.near.stream()
+                    .filter(each -> each.sort() == was)
+                    .map(each -> new MakeupMaster.Entered(sort, each.arc(), each.found()))
+                    .toList());
+            master.addCuts(left.cuts.stream()
+                    .filter(cut -> cut.sort() == was)
+                    .map(cut -> new MakeupMaster.Of(sort, cut.row()))
+                    .toList());
         }
+        return master;
     }
 }

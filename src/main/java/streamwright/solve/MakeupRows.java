@@ -24,8 +24,8 @@ final class MakeupRows {
         this.streams = streams;
     }
 
-    /** @param cables of this make-up */
-    List<Row> of(int cables) {
+    /** Those that count ports. */
+    List<Row> ports() {
         List<Row> rows = new ArrayList<>();
         for (int group = 0; group < site.groups; group++) {
             for (boolean[] kinds : sets(group)) {
@@ -37,6 +37,12 @@ final class MakeupRows {
                 }
             }
         }
+        return rows;
+    }
+
+    /** Those that count pixels, on so many cables. */
+    List<Row> pixels(int cables) {
+        List<Row> rows = new ArrayList<>();
         for (boolean[] kinds : sets(-1)) {
             rows.add(pixels(kinds, cables * makeup.most(kinds, streams)));
         }
@@ -76,12 +82,11 @@ final class MakeupRows {
                 hear.merge(stream, 1, Integer::sum);
             }
         }
-        int[] rising = hear.values().stream().mapToInt(Integer::intValue).sorted().toArray();
+        int[] rising =
+                hear.values().stream().mapToInt(Integer::intValue).sorted().toArray();
         int sum = most > 0 ? settable : 0;
         return sum
-                + Arrays.stream(rising)
-                        .skip(Math.max(0, rising.length - most))
-                        .sum();
+                + Arrays.stream(rising).skip(Math.max(0, rising.length - most)).sum();
     }
 
     /** Strands of some kinds hang on ports that hear streams of those kinds. */

@@ -56,6 +56,7 @@ record Makeups(List<Makeup> sorts, List<Integer> cables, int streams) {
 
     /** Whether there may be so many streams of each kind. */
     boolean holds(int[] need) {
+        int all = 0;
         for (int k = 0; k < need.length; k++) {
             int sum = 0;
             for (int s = 0; s < sorts.size(); s++) {
@@ -64,7 +65,8 @@ record Makeups(List<Makeup> sorts, List<Integer> cables, int streams) {
             if (sum < need[k]) {
                 return false;
             }
+            all += need[k];
         }
-        return true;
+        return all <= streams * cables.stream().mapToInt(Integer::intValue).sum();
     }
 }

@@ -26,6 +26,7 @@ final class Programme {
     private @Nullable MPConstraint costRow;
     private boolean grown = true;
     private boolean scaled = true;
+    private boolean afresh;
 
     /** What the last solution says: its value, or of whole numbers a bound. */
     double value;
@@ -71,6 +72,11 @@ final class Programme {
         scaled = false;
     }
 
+    /** Solves once from nothing: faster where much is in before the first solution. */
+    void afresh() {
+        afresh = true;
+    }
+
     /**
      * Solves it as it stands, with parts of everything.
      *
@@ -79,7 +85,8 @@ final class Programme {
     double solve(double seconds) {
         // new columns leave the basis primal feasible, new rows and bounds leave it dual feasible
         String on = "use_preprocessing:false use_scaling:" + scaled + " use_dual_simplex:" + !grown;
-        MPSolver.ResultStatus status = solve(on, seconds);
+        MPSolver.ResultStatus status = solve(afresh ? ANEW[0] : on, seconds);
+        afresh = false;
         grown = false;
         for (int way = 0; way < ANEW.length && status == MPSolver.ResultStatus.ABNORMAL; way++) {
             solver.reset();

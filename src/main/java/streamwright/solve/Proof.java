@@ -86,6 +86,10 @@ final class Proof {
     private final PriorityQueue<Case> left = new PriorityQueue<>(Comparator.comparingDouble(Case::bound));
 
     private final Closings<Closed> closings;
+
+    /** Null where streams are all of one kind. */
+    private final @Nullable Fleets fleets;
+
     private final ExecutorService workers;
 
     /** The least bound of the cases that are left open for good. */
@@ -110,8 +114,8 @@ final class Proof {
             double ripe) {
         // one worker is for cases that are told apart
         closings = new Closings<>(workers, effort.level() > 0 ? effort.workers() : Math.max(1, effort.workers() - 1));
-        this.ripe = ripe;
         this.workers = workers;
+        this.ripe = ripe;
         this.site = site;
         this.items = items;
         this.strands = strands;
@@ -121,6 +125,7 @@ final class Proof {
         lengths = Lengths.matter(site, best);
         var workings = new Relaxation.Workings(strands, 2, effort::stopped, effort::secondsLeft, false);
         relaxation = new Relaxation(site, items, workings, MasterLimits.missingPrices(site, items));
+        fleets = Fleets.matter(site) ? new Fleets(site, items, strands, effort, incumbent, relaxation) : null;
         if (best != null) {
             new Start(site, items).of(best).forEach(relaxation.root()::addColumn);
             relaxation.inside(Point.of(site, items, best));
@@ -135,22 +140,29 @@ final class Proof {
     void run(Runnable wide) throws InterruptedException, ExecutionException {
         Counts any = new Counts(relaxation.cablesAtLeast(), site.jacks(), 1, site.strings.length);
         hold(any, Chosen.NONE);
-        double all = tighten(lengths ? GAIN_BEFORE : GAIN_FIRST);
+        double gain = fleets == null ? GAIN_FIRST : Fleets.GAIN;
+        double all = tighten(lengths ? GAIN_BEFORE : gain);
         incumbent.raise(all);
         if (lengths) {
             relaxation.keepLengths();
-            all = Math.max(all, tighten(GAIN_FIRST));
+            all = Math.max(all, tighten(gain));
             incumbent.raise(all);
         }
         if (closes(all)) {
             incumbent.raise(incumbent.cost());
             return;
         }
-        if (site.streamsDiffer && site.kinds.length > 1) {
+        if (fleets != null) {
             wide.run();
-            makeups(any, all);
+            fleets.run(any, all, workers);
+            hold(any, Chosen.NONE);
+            all = Math.max(all, tighten(GAIN_FIRST));
         }
-        left.add(found(any, Chosen.NONE, all, true));
+        if (closes(atLeast(any, all))) {
+            incumbent.raise(incumbent.cost());
+            return;
+        }
+        left.add(found(any, Chosen.NONE, atLeast(any, all), true));
         while (!(left.isEmpty() && closings.isEmpty()) && !effort.stopped()) {
             raiseToLeast();
             if (effort.level() > 0) {
@@ -161,69 +173,6 @@ final class Proof {
         }
         if (left.isEmpty() && closings.isEmpty()) {
             raise(INF);
-        }
-    }
-
-    private static final class Fleet {
-        final Counts counts;
-        double floor;
-        @Nullable MakeupProof proof;
-        boolean stuck;
-        MakeupCase.@Nullable Listing listing;
-        Fleet(Counts counts, double floor) { this.counts = counts; this.floor = floor; }
-    }
-
-    private List<MakeupMaster.Entered> solution() {
-        List<MakeupMaster.Entered> all = new ArrayList<>();
-        Point point = relaxation.root().point();
-        for (int[] arc : relaxation.root().arcs()) if (point.arc()[arc[0]][arc[1]] > 0) all.add(new MakeupMaster.Entered(0, arc, null));
-        for (Master.Column c : relaxation.root().columns) if (c.value > 0 && !c.relaxed) all.add(new MakeupMaster.Entered(0, new int[0], new Pricing.Found(c.spot, c.order, c.cost, 0)));
-        return all;
-    }
-
-    private void makeups(Counts any, double all) throws InterruptedException, ExecutionException {
-        PriorityQueue<Fleet> fleets = new PriorityQueue<>(Comparator.comparingDouble(f -> f.floor));
-        fleets.add(new Fleet(any, all));
-        long t0 = System.nanoTime();
-        while (!effort.stopped() && !fleets.isEmpty()) {
-            Fleet least = fleets.remove();
-            incumbent.raise(Math.min(least.floor, incumbent.cost()));
-            if (least.stuck || closes(least.floor)) { System.err.printf("fleet end %s%n", least.stuck); return; }
-            Counts c = least.counts;
-            if (c.leastCables() < c.mostCables()) {
-                for (Counts part : List.of(new Counts(c.leastCables(), c.leastCables(), c.leastBoards(), c.mostBoards()), new Counts(c.leastCables() + 1, c.mostCables(), c.leastBoards(), c.mostBoards()))) {
-                    hold(part, Chosen.NONE);
-                    double value = Math.max(least.floor, tighten(Double.parseDouble(System.getProperty("gl", "1e-4"))));
-                    System.err.printf("%.1f fleet %d..%d %.2f%n", (System.nanoTime()-t0)/1e9, part.leastCables(), part.mostCables(), value);
-                    fleets.add(new Fleet(part, value));
-                }
-                continue;
-            }
-            double target = Math.min(incumbent.cost(), least.floor + STEP * incumbent.cost());
-            if (least.listing == null || least.listing.below() < target) {
-            hold(c, Chosen.NONE);
-            if (!relaxation.priced()) { least.stuck = true; fleets.add(least); continue; }
-            Entering.Survivors survivors = null;
-            double below = 0;
-            for (double step = Double.parseDouble(System.getProperty("list", "0.06")); survivors == null && step > STEP_LEAST / 2; step /= 2) {
-                below = Math.min(incumbent.cost(), least.floor + step * incumbent.cost());
-                survivors = relaxation.entering().survivors(below);
-            }
-            if (survivors == null) { least.stuck = true; fleets.add(least); System.err.printf("%.1f fleet %d too many%n", (System.nanoTime()-t0)/1e9, c.leastCables()); continue; }
-            least.listing = new MakeupCase.Listing(survivors, below);
-            System.err.printf("%.1f fleet %d listed %.2f survivors %d %d root %.2f%n", (System.nanoTime()-t0)/1e9, c.leastCables(), below, survivors.arcs().size(), survivors.columns().size(), relaxation.root().value());
-            target = Math.min(target, below);
-            }
-            if (least.proof == null) {
-                List<Row> rows = new ArrayList<>(Rows.of(site, items));
-                rows.addAll(relaxation.root().bindingCuts());
-                least.proof = new MakeupProof(site, items, strands, effort, workers, c.leastCables(), rows, solution(), least.floor);
-            }
-            least.proof.raise(least.listing, target);
-            least.floor = Math.max(least.floor, least.proof.bound());
-            least.stuck = least.proof.isStuck();
-            System.err.printf("%.1f fleet %d target %.2f floor %.2f %s%n", (System.nanoTime()-t0)/1e9, c.leastCables(), target, least.floor, least.proof);
-            fleets.add(least);
         }
     }
 
@@ -295,8 +244,13 @@ final class Proof {
         }
     }
 
-    private static Case untold(Case whole, Counts counts, Chosen spots) {
-        return new Case(counts, spots, List.of(), -1, false, whole.bound, false, false);
+    private Case untold(Case whole, Counts counts, Chosen spots) {
+        return new Case(counts, spots, List.of(), -1, false, atLeast(counts, whole.bound), false, false);
+    }
+
+    /** A bound on plans with such numbers, whatever else is supposed of them. */
+    private double atLeast(Counts counts, double bound) {
+        return fleets == null ? bound : Math.max(bound, fleets.bound(counts));
     }
 
     private boolean ripe(Case one) {

@@ -12,24 +12,19 @@ final class Rows {
     private Rows() {}
 
     static List<Row> of(Site site, Items items) {
+        List<Row> rows = new ArrayList<>(ofAllCables(site, items));
+        rows.addAll(ofSomeCables(site, items));
+        return rows;
+    }
+
+    /** Those of all cables together; the rows of items are the first. */
+    static List<Row> ofAllCables(Site site, Items items) {
         List<Row> rows = new ArrayList<>();
         for (int k = 0; k < items.size; k++) {
             rows.add(served(k, items.count[k]));
         }
         for (int p = 0; p < site.spots.length; p++) {
-            if (site.groups == 1 && site.sort[0] == Drives.PIXELS) {
-                rows.add(ports(site, p));
-            } else {
-                for (int group = 0; group < site.groups; group++) {
-                    rows.add(Groups.sockets(site, items, p, group));
-                }
-            }
-            if (Groups.someAlone(site)) {
-                rows.add(Groups.alone(site, p));
-            }
             rows.add(reached(p));
-            rows.add(passed(site, p));
-            rows.add(arrivals(p));
             rows.add(hung(p));
             if (site.spots[p].most() < Integer.MAX_VALUE) {
                 rows.add(fits(p, site.spots[p].most()));
@@ -51,19 +46,22 @@ final class Rows {
         }
         rows.add(boards(site.yard.boardCount().least(), site.yard.boardCount().most()));
         rows.add(pixels(site, items));
-        rows.add(cableBoards(site));
         rows.add(cableLength(site));
         rows.addAll(Groups.boards(site));
         rows.addAll(Amps.of(site, items));
         return rows;
     }
 
-    /** Those that the cables of a plan obey, and what hangs on them, whichever of its cables are looked at. */
+    /** Those that any of the cables of a plan obey, and what hangs on them. */
     static List<Row> ofSomeCables(Site site, Items items) {
         List<Row> rows = new ArrayList<>();
         for (int p = 0; p < site.spots.length; p++) {
-            for (int group = 0; group < site.groups; group++) {
-                rows.add(Groups.sockets(site, items, p, group));
+            if (site.groups == 1 && site.sort[0] == Drives.PIXELS) {
+                rows.add(ports(site, p));
+            } else {
+                for (int group = 0; group < site.groups; group++) {
+                    rows.add(Groups.sockets(site, items, p, group));
+                }
             }
             if (Groups.someAlone(site)) {
                 rows.add(Groups.alone(site, p));

@@ -1,0 +1,173 @@
+package streamwright.solve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import org.jspecify.annotations.Nullable;
+
+/** Bounds yards of several kinds: plans are told apart by their number of cables, then by what these carry ({@link MakeupProof}). */
+final class Fleets {
+    /** The share of the value that rounds of cuts must gain: what cables carry gains more. */
+    static final double GAIN = 1e-3;
+
+    /** What plans may cost above a bound and still be looked at, as a share of the cost: half of it where that is too much. */
+    private static final double LISTED = 0.06;
+
+    private static final double LISTED_LEAST = 0.002;
+
+    /** By how much the bound is raised at once, as a share of the cost. */
+    private static final double STEP = 0.01;
+
+    /** Cases to solve for each level of effort. */
+    private static final int CASES = 30;
+
+    /** With more strings there are more cables than can be told apart. */
+    private static final int STRINGS_MOST = 120;
+
+    /** Plans with so many cables. */
+    private static final class Fleet {
+        final Counts counts;
+        double bound;
+        MakeupCase.@Nullable Listing listing;
+
+        @Nullable
+        MakeupProof proof;
+
+        boolean stuck;
+
+        Fleet(Counts counts, double bound) {
+            this.counts = counts;
+            this.bound = bound;
+        }
+    }
+
+    private final Site site;
+    private final Items items;
+    private final Strands strands;
+    private final Effort effort;
+    private final Incumbent incumbent;
+    private final Relaxation relaxation;
+    private final PriorityQueue<Fleet> fleets = new PriorityQueue<>(Comparator.comparingDouble(fleet -> fleet.bound));
+
+    /** @param relaxation of the whole yard; what is held in it changes */
+    Fleets(Site site, Items items, Strands strands, Effort effort, Incumbent incumbent, Relaxation relaxation) {
+        this.site = site;
+        this.items = items;
+        this.strands = strands;
+        this.effort = effort;
+        this.incumbent = incumbent;
+        this.relaxation = relaxation;
+    }
+
+    /** Whether it is worth the time. */
+    static boolean matter(Site site) {
+        return site.kinds.length > 1 && site.strings.length <= STRINGS_MOST;
+    }
+
+    /**
+     * Raises the incumbent's bound until the least fleet cannot be told apart further, or all is proved.
+     *
+     * @param any all plans
+     * @param bound on them
+     */
+    void run(Counts any, double bound, ExecutorService workers) throws InterruptedException, ExecutionException {
+        fleets.add(new Fleet(any, bound));
+        while (!effort.stopped() && casesLeft() > 0) {
+            Fleet least = fleets.remove();
+            incumbent.raise(Math.min(least.bound, incumbent.cost()));
+            if (least.stuck || least.bound >= incumbent.cost()) {
+                fleets.add(least);
+                return;
+            }
+            if (least.counts.leastCables() < least.counts.mostCables()) {
+                least.counts.byCables().forEach(part -> fleets.add(new Fleet(part, tightened(part, least.bound))));
+            } else {
+                raise(least, workers);
+                fleets.add(least);
+            }
+        }
+    }
+
+    private double tightened(Counts counts, double bound) {
+        hold(counts);
+        return Math.max(bound, relaxation.tighten(GAIN, value -> value >= incumbent.cost()));
+    }
+
+    private void hold(Counts counts) {
+        relaxation.hold(counts.leastCables(), counts.mostCables(), counts.leastBoards(), counts.mostBoards());
+    }
+
+    private void raise(Fleet fleet, ExecutorService workers) throws InterruptedException, ExecutionException {
+        double target = Math.min(incumbent.cost(), fleet.bound + STEP * incumbent.cost());
+        MakeupCase.Listing listing = fleet.listing;
+        if (listing == null || listing.below() < target) {
+            hold(fleet.counts);
+            listing = listing(fleet.bound);
+            if (listing == null) {
+                fleet.stuck = true;
+                return;
+            }
+            fleet.listing = listing;
+        }
+        if (fleet.proof == null) {
+            fleet.proof = new MakeupProof(site, items, strands, effort, workers, begin(fleet));
+        }
+        fleet.proof.raise(listing, Math.min(target, listing.below()), casesLeft());
+        fleet.bound = Math.max(fleet.bound, fleet.proof.bound());
+        fleet.stuck = fleet.proof.isStuck();
+    }
+
+    /** What is in plans that cost little above a bound; null where it is not known. */
+    private MakeupCase.@Nullable Listing listing(double bound) {
+        // rows that came in for other fleets since may have made strands that are out too cheap to stay out
+        boolean priced = relaxation.priced();
+        for (double share = LISTED; priced && share > LISTED_LEAST && !effort.stopped(); share /= 2) {
+            double below = Math.min(incumbent.cost(), bound + share * incumbent.cost());
+            Entering.Survivors survivors = relaxation.entering().survivors(below);
+            if (survivors != null) {
+                return new MakeupCase.Listing(survivors, below);
+            }
+        }
+        return null;
+    }
+
+    /** Where to begin: with the rows that bind, and what the relaxation has of cables and strands. */
+    private MakeupProof.Beginning begin(Fleet fleet) {
+        Master root = relaxation.root();
+        List<Row> rows = new ArrayList<>(Rows.ofAllCables(site, items));
+        rows.addAll(root.bindingCuts());
+        List<MakeupMaster.Entered> entered = new ArrayList<>();
+        for (int[] arc : root.arcs()) {
+            if (root.point().arc()[arc[0]][arc[1]] > 0) {
+                entered.add(new MakeupMaster.Entered(0, arc, null));
+            }
+        }
+        for (Master.Column column : root.columns) {
+            if (column.value > 0 && !column.relaxed) {
+                Pricing.Found found = new Pricing.Found(column.spot, column.order, column.cost, 0);
+                entered.add(new MakeupMaster.Entered(0, new int[0], found));
+            }
+        }
+        return new MakeupProof.Beginning(fleet.counts.leastCables(), rows, entered, fleet.bound);
+    }
+
+    private int casesLeft() {
+        int begun = fleets.stream()
+                .mapToInt(fleet -> fleet.proof == null ? 0 : fleet.proof.begun())
+                .sum();
+        return effort.level() == 0 ? Integer.MAX_VALUE : CASES * effort.level() - begun;
+    }
+
+    /** The least bound on plans with some numbers of cables. */
+    double bound(Counts counts) {
+        return fleets.stream()
+                .filter(fleet -> fleet.counts.leastCables() <= counts.mostCables()
+                        && counts.leastCables() <= fleet.counts.mostCables())
+                .mapToDouble(fleet -> fleet.bound)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+}
