@@ -82,7 +82,7 @@ final class MakeupCase {
      */
     void tighten(Listing of, double target, DoubleSupplier secondsLeft, BooleanSupplier stopped) {
         MakeupMaster master = master();
-        if (of != listing) {
+        if (!of.equals(listing)) {
             master.list(of.survivors);
             listing = of;
         }
