@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Future;
 
 /**
  * Work on cases that goes on beside other work.
@@ -14,7 +14,7 @@ import java.util.concurrent.Future;
  * @param <T> what comes of a case
  */
 final class Closings<T> {
-    private record Running<T>(double bound, Future<T> future) {}
+    private record Running<T>(double bound, CompletableFuture<T> future) {}
 
     private final ExecutorService workers;
     private final int most;
@@ -40,20 +40,35 @@ final class Closings<T> {
     }
 
     void begin(double bound, Callable<T> work) {
-        running.add(new Running<>(bound, workers.submit(work)));
+        CompletableFuture<T> future = new CompletableFuture<>();
+        workers.execute(() -> {
+            try {
+                future.complete(work.call());
+            } catch (Throwable e) {
+                future.completeExceptionally(e);
+            }
+        });
+        running.add(new Running<>(bound, future));
     }
 
     /** What is ready. */
     List<T> done() throws InterruptedException, ExecutionException {
         List<T> done = new ArrayList<>();
         for (Iterator<Running<T>> each = running.iterator(); each.hasNext(); ) {
-            Future<T> future = each.next().future;
+            CompletableFuture<T> future = each.next().future;
             if (future.isDone()) {
                 done.add(future.get());
                 each.remove();
             }
         }
         return done;
+    }
+
+    /** Waits until something is ready. */
+    List<T> some() throws InterruptedException, ExecutionException {
+        CompletableFuture.anyOf(running.stream().map(Running::future).toArray(CompletableFuture[]::new))
+                .get();
+        return done();
     }
 
     /** Waits for the one that began first. */

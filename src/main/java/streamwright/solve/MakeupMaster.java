@@ -225,7 +225,7 @@ final class MakeupMaster {
         programme.grown();
     }
 
-    /** @return the value; infinite where there is no solution; NaN where the solver gave up */
+    /** Solves it as it stands: its value; infinite where there is no solution; NaN where the solver gave up. */
     double solve(double seconds) {
         return programme.solve(seconds);
     }

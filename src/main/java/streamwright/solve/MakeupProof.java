@@ -1,13 +1,9 @@
 package streamwright.solve;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.stream.IntStream;
@@ -27,7 +23,6 @@ final class MakeupProof {
     private final Items items;
     private final Strands strands;
     private final Effort effort;
-    private final ExecutorService workers;
     private final int[] need;
     private final double[] missing;
     private final PriorityQueue<MakeupCase> open = new PriorityQueue<>(Comparator.comparingDouble(c -> c.bound));
@@ -36,7 +31,7 @@ final class MakeupProof {
     private double stuck = Double.POSITIVE_INFINITY;
 
     private final List<Row> rows;
-    private final Map<CompletableFuture<MakeupCase>, Double> running = new LinkedHashMap<>();
+    private final Closings<MakeupCase> solving;
 
     private int begun;
 
@@ -54,7 +49,7 @@ final class MakeupProof {
         this.items = items;
         this.strands = strands;
         this.effort = effort;
-        this.workers = workers;
+        solving = new Closings<>(workers, effort.workers());
         missing = MasterLimits.missingPrices(site, items);
         need = streamsAtLeast(site, items);
         int streams = IntStream.of(site.streams).max().orElse(1);
@@ -114,46 +109,22 @@ final class MakeupProof {
      */
     void raise(MakeupCase.Listing listing, double target, int cases) throws InterruptedException, ExecutionException {
         int most = cases > Integer.MAX_VALUE - begun ? Integer.MAX_VALUE : begun + cases;
-        while (least() < target - SAME && !isStuck() && begun < most && !effort.stopped()) {
-            while (!open.isEmpty() && running.size() < effort.workers() && open.element().bound < target - SAME) {
+        while (Math.min(bound(), solving.least()) < target - SAME && !isStuck() && begun < most && !effort.stopped()) {
+            while (!open.isEmpty() && !solving.isFull() && open.element().bound < target - SAME) {
                 MakeupCase least = open.remove();
                 if (least.isTight()) {
                     apart(least);
                 } else {
                     begun++;
-                    running.put(
-                            CompletableFuture.supplyAsync(() -> tightened(least, listing, target), workers),
-                            least.bound);
+                    solving.begin(least.bound, () -> tightened(least, listing, target));
                 }
             }
-            if (!running.isEmpty()) {
-                settle();
+            if (!solving.isEmpty()) {
+                // where the clock must not matter, all are waited for
+                open.addAll(effort.level() > 0 ? solving.all() : solving.some());
             }
         }
-        while (!running.isEmpty()) {
-            settle();
-        }
-    }
-
-    private double least() {
-        double solving = running.values().stream().mapToDouble(x -> x).min().orElse(Double.POSITIVE_INFINITY);
-        return Math.min(bound(), solving);
-    }
-
-    /** Waits for one case, or where the clock must not matter for all. */
-    private void settle() throws InterruptedException, ExecutionException {
-        List<CompletableFuture<MakeupCase>> waited = new ArrayList<>(running.keySet());
-        if (effort.level() > 0) {
-            CompletableFuture.allOf(waited.toArray(CompletableFuture[]::new)).get();
-        } else {
-            CompletableFuture.anyOf(waited.toArray(CompletableFuture[]::new)).get();
-        }
-        for (CompletableFuture<MakeupCase> each : waited) {
-            if (each.isDone()) {
-                open.add(each.get());
-                running.remove(each);
-            }
-        }
+        open.addAll(solving.all());
     }
 
     private MakeupCase tightened(MakeupCase one, MakeupCase.Listing listing, double target) {
