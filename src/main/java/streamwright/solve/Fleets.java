@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.PriorityQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
+import java.util.function.DoubleConsumer;
+import java.util.function.DoubleSupplier;
 import org.jspecify.annotations.Nullable;
 
 /** Bounds yards of several kinds: plans are told apart by their number of cables, then by what these carry ({@link MakeupProof}). */
@@ -48,17 +50,30 @@ final class Fleets {
     private final Items items;
     private final Strands strands;
     private final Effort effort;
-    private final Incumbent incumbent;
+    private final DoubleSupplier cost;
+    private final DoubleConsumer raised;
     private final Relaxation relaxation;
     private final PriorityQueue<Fleet> fleets = new PriorityQueue<>(Comparator.comparingDouble(fleet -> fleet.bound));
 
-    /** @param relaxation of the whole yard; what is held in it changes */
-    Fleets(Site site, Items items, Strands strands, Effort effort, Incumbent incumbent, Relaxation relaxation) {
+    /**
+     * @param cost of the best plan known, below which bounds matter
+     * @param raised told of each bound on all plans
+     * @param relaxation of the whole yard; what is held in it changes
+     */
+    Fleets(
+            Site site,
+            Items items,
+            Strands strands,
+            Effort effort,
+            DoubleSupplier cost,
+            DoubleConsumer raised,
+            Relaxation relaxation) {
         this.site = site;
         this.items = items;
         this.strands = strands;
         this.effort = effort;
-        this.incumbent = incumbent;
+        this.cost = cost;
+        this.raised = raised;
         this.relaxation = relaxation;
     }
 
@@ -68,7 +83,7 @@ final class Fleets {
     }
 
     /**
-     * Raises the incumbent's bound until the least fleet cannot be told apart further, or all is proved.
+     * Raises the bound on all plans until the least fleet cannot be told apart further, or all is proved.
      *
      * @param any all plans
      * @param bound on them
@@ -77,8 +92,8 @@ final class Fleets {
         fleets.add(new Fleet(any, bound));
         while (!effort.stopped() && casesLeft() > 0) {
             Fleet least = fleets.remove();
-            incumbent.raise(Math.min(least.bound, incumbent.cost()));
-            if (least.stuck || least.bound >= incumbent.cost()) {
+            raised.accept(Math.min(least.bound, cost.getAsDouble()));
+            if (least.stuck || least.bound >= cost.getAsDouble()) {
                 fleets.add(least);
                 return;
             }
@@ -93,7 +108,7 @@ final class Fleets {
 
     private double tightened(Counts counts, double bound) {
         hold(counts);
-        return Math.max(bound, relaxation.tighten(GAIN, value -> value >= incumbent.cost()));
+        return Math.max(bound, relaxation.tighten(GAIN, value -> value >= cost.getAsDouble()));
     }
 
     private void hold(Counts counts) {
@@ -101,7 +116,7 @@ final class Fleets {
     }
 
     private void raise(Fleet fleet, ExecutorService workers) throws InterruptedException, ExecutionException {
-        double target = Math.min(incumbent.cost(), fleet.bound + STEP * incumbent.cost());
+        double target = Math.min(cost.getAsDouble(), fleet.bound + STEP * cost.getAsDouble());
         MakeupCase.Listing listing = fleet.listing;
         if (listing == null || listing.below() < target) {
             hold(fleet.counts);
@@ -125,7 +140,7 @@ final class Fleets {
         // rows that came in for other fleets since may have made strands that are out too cheap to stay out
         boolean priced = relaxation.priced();
         for (double share = LISTED; priced && share > LISTED_LEAST && !effort.stopped(); share /= 2) {
-            double below = Math.min(incumbent.cost(), bound + share * incumbent.cost());
+            double below = Math.min(cost.getAsDouble(), bound + share * cost.getAsDouble());
             Entering.Survivors survivors = relaxation.entering().survivors(below);
             if (survivors != null) {
                 return new MakeupCase.Listing(survivors, below);

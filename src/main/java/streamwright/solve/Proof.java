@@ -125,7 +125,9 @@ final class Proof {
         lengths = Lengths.matter(site, best);
         var workings = new Relaxation.Workings(strands, 2, effort::stopped, effort::secondsLeft, false);
         relaxation = new Relaxation(site, items, workings, MasterLimits.missingPrices(site, items));
-        fleets = Fleets.matter(site) ? new Fleets(site, items, strands, effort, incumbent, relaxation) : null;
+        fleets = Fleets.matter(site)
+                ? new Fleets(site, items, strands, effort, incumbent::cost, incumbent::raise, relaxation)
+                : null;
         if (best != null) {
             new Start(site, items).of(best).forEach(relaxation.root()::addColumn);
             relaxation.inside(Point.of(site, items, best));

@@ -1,0 +1,174 @@
+package streamwright.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.ortools.Loader;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import streamwright.physics.Ground;
+import streamwright.physics.GroundPaths;
+import streamwright.yard.Yard;
+
+/** What cables carry: told apart without a gap, and a bound that no plan of a tiny yard undercuts. */
+class MakeupTest {
+    private static final int YARDS = Integer.getInteger("makeupYards", 2_000);
+    private static final int KINDS = 3;
+    private static final int STREAMS = 4;
+    private static final double ROUNDING = 1e-6;
+    private static final ExecutorService WORKERS = Executors.newFixedThreadPool(2);
+
+    @BeforeAll
+    static void load() {
+        Loader.loadNativeLibraries();
+    }
+
+    @AfterAll
+    static void end() {
+        WORKERS.shutdownNow();
+    }
+
+    /** Streams of each kind on a cable, some of which may be empty. */
+    private static List<int[]> cables() {
+        List<int[]> all = new ArrayList<>();
+        for (int a = 0; a <= STREAMS; a++) {
+            for (int b = 0; a + b <= STREAMS; b++) {
+                for (int c = 0; a + b + c <= STREAMS; c++) {
+                    all.add(new int[] {a, b, c});
+                }
+            }
+        }
+        return all;
+    }
+
+    private static boolean may(Makeup makeup, int[] cable) {
+        for (int k = 0; k < KINDS; k++) {
+            if (cable[k] > makeup.most()[k] || cable[k] < makeup.least()[k]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether cables can be shared out over the make-ups, as many to each as it says. */
+    private static boolean may(Makeups makeups, List<int[]> fleet, int next, int[] left) {
+        if (next == fleet.size()) {
+            return true;
+        }
+        for (int s = 0; s < left.length; s++) {
+            if (left[s] > 0 && may(makeups.sorts().get(s), fleet.get(next))) {
+                left[s]--;
+                boolean rest = may(makeups, fleet, next + 1, left);
+                left[s]++;
+                if (rest) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean may(Makeups makeups, List<int[]> fleet) {
+        int[] left = makeups.cables().stream().mapToInt(Integer::intValue).toArray();
+        return may(makeups, fleet, 0, left);
+    }
+
+    @Test
+    void noCablesAreForgottenWhenTheyAreToldApart() {
+        Random random = new Random(5);
+        List<int[]> all = cables();
+        int moved = 0;
+        for (int trial = 0; trial < 300; trial++) {
+            int cables = 1 + random.nextInt(4);
+            Makeups makeups = Makeups.any(KINDS, STREAMS, cables);
+            List<int[]> fleet = new ArrayList<>();
+            for (int c = 0; c < cables; c++) {
+                fleet.add(all.get(random.nextInt(all.size())));
+            }
+            for (int step = 0; step < 4; step++) {
+                int sort = random.nextInt(makeups.sorts().size());
+                int kind = random.nextInt(KINDS);
+                int most = makeups.sorts().get(sort).most()[kind];
+                int least = makeups.sorts().get(sort).least()[kind];
+                if (most == least) {
+                    continue;
+                }
+                List<Makeups> parts = makeups.apart(sort, kind, least + random.nextInt(most - least)).stream()
+                        .map(Makeups.Part::makeups)
+                        .filter(part -> may(part, fleet))
+                        .toList();
+                assertThat(parts).as("parts of %s", makeups).isNotEmpty();
+                makeups = parts.get(random.nextInt(parts.size()));
+                moved++;
+            }
+            assertThat(makeups.holds(sums(fleet))).isTrue();
+        }
+        assertThat(moved).isGreaterThan(300);
+    }
+
+    private static int[] sums(List<int[]> fleet) {
+        int[] sums = new int[KINDS];
+        for (int[] cable : fleet) {
+            Arrays.setAll(sums, k -> sums[k] + cable[k]);
+        }
+        return sums;
+    }
+
+    @Test
+    void aStreamMoreOfOneKindIsOneLessForTheOthers() {
+        Makeup some = Makeup.any(KINDS, STREAMS).above(0, 1, STREAMS).upTo(1, 1);
+        assertThat(some.least()).containsExactly(2, 0, 0);
+        assertThat(some.most()).containsExactly(4, 1, 2);
+        assertThat(some.most(new boolean[] {false, true, true}, STREAMS)).isEqualTo(2);
+        assertThat(some.most(new boolean[] {true, true, false}, STREAMS)).isEqualTo(4);
+        assertThat(some.isKnown(STREAMS)).isFalse();
+        assertThat(some.upTo(0, 2).upTo(2, 1).isKnown(STREAMS)).isTrue();
+    }
+
+    /** Every plan of tiny yards of two kinds against the bound, driven as far as it goes. */
+    @Test
+    void noPlanUndercutsTheBound() throws InterruptedException, ExecutionException {
+        int bounded = 0;
+        int raised = 0;
+        for (long seed = 1; seed <= YARDS; seed++) {
+            Yard yard = AnyYard.of(seed, 2, 5);
+            Ground ground = GroundPaths.of(yard);
+            Site site = new Site(yard, ground);
+            if (!Fleets.matter(site) || !Obstructions.of(site).isEmpty()) {
+                continue;
+            }
+            EveryPlan.Tried best = EveryPlan.cheapest(yard, ground);
+            if (best == null) {
+                continue;
+            }
+            double optimum = best.cost();
+            Items items = new Items(site);
+            Strands strands = new Strands();
+            Effort effort = new Effort(Long.MAX_VALUE, 2, 2, 1, () -> false);
+            var workings = new Relaxation.Workings(strands, 2, effort::stopped, effort::secondsLeft, false);
+            Relaxation relaxation = new Relaxation(site, items, workings, MasterLimits.missingPrices(site, items));
+            Counts any = new Counts(1, site.jacks(), 1, site.strings.length);
+            relaxation.hold(1, site.jacks(), 1, site.strings.length);
+            double root = relaxation.tighten(Fleets.GAIN, value -> false);
+            // far above the optimum, so that only what the bound rests on holds it below
+            double cost = optimum * 1.4;
+            Fleets fleets = new Fleets(site, items, strands, effort, () -> cost, bound -> {}, relaxation);
+            fleets.run(any, root, WORKERS);
+            double bound = fleets.bound(any);
+            assertThat(bound).as("bound of yard %d", seed).isLessThanOrEqualTo(optimum + ROUNDING);
+            bounded++;
+            raised += bound > root + ROUNDING ? 1 : 0;
+        }
+        System.out.printf(
+                "%d yards of two kinds bounded by what their cables carry, %d above the relaxation%n", bounded, raised);
+        assertThat(bounded).isGreaterThan(YARDS / 50);
+        assertThat(raised).isGreaterThan(bounded / 5);
+    }
+}
