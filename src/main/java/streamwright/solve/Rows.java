@@ -12,27 +12,81 @@ final class Rows {
     private Rows() {}
 
     static List<Row> of(Site site, Items items) {
-        List<Row> rows = new ArrayList<>(ofAllCables(site, items));
-        rows.addAll(ofSomeCables(site, items));
-        return rows;
+        return rows(site, items, true, true);
     }
 
     /** Those of all cables together; the rows of items are the first. */
     static List<Row> ofAllCables(Site site, Items items) {
+        return rows(site, items, true, false);
+    }
+
+    /** Those that any of the cables of a plan obey, and what hangs on them. */
+    static List<Row> ofSomeCables(Site site, Items items) {
+        return rows(site, items, false, true);
+    }
+
+    private static List<Row> rows(Site site, Items items, boolean ofAll, boolean ofSome) {
         List<Row> rows = new ArrayList<>();
-        for (int k = 0; k < items.size; k++) {
+        for (int k = 0; k < items.size && ofAll; k++) {
             rows.add(served(k, items.count[k]));
         }
         for (int p = 0; p < site.spots.length; p++) {
-            rows.add(reached(p));
-            rows.add(hung(p));
-            if (site.spots[p].most() < Integer.MAX_VALUE) {
-                rows.add(fits(p, site.spots[p].most()));
+            if (ofSome) {
+                hanging(site, items, p, rows);
             }
-            if (site.spots[p].price() > 0) {
-                rows.add(boxed(site, p));
+            if (ofAll) {
+                rows.add(reached(p));
+            }
+            if (ofSome) {
+                rows.add(passed(site, p));
+                rows.add(arrivals(p));
+            }
+            if (ofAll) {
+                mounted(site, p, rows);
             }
         }
+        if (ofAll) {
+            counted(site, rows);
+            rows.add(pixels(site, items));
+        }
+        if (ofSome) {
+            rows.add(cableBoards(site));
+        }
+        if (ofAll) {
+            rows.add(cableLength(site));
+            rows.addAll(Groups.boards(site));
+            rows.addAll(Amps.of(site, items));
+        }
+        return rows;
+    }
+
+    /** What hangs on the boards of a spot. */
+    private static void hanging(Site site, Items items, int p, List<Row> rows) {
+        if (site.groups == 1 && site.sort[0] == Drives.PIXELS) {
+            rows.add(ports(site, p));
+        } else {
+            for (int group = 0; group < site.groups; group++) {
+                rows.add(Groups.sockets(site, items, p, group));
+            }
+        }
+        if (Groups.someAlone(site)) {
+            rows.add(Groups.alone(site, p));
+        }
+    }
+
+    /** The boards that a spot holds. */
+    private static void mounted(Site site, int p, List<Row> rows) {
+        rows.add(hung(p));
+        if (site.spots[p].most() < Integer.MAX_VALUE) {
+            rows.add(fits(p, site.spots[p].most()));
+        }
+        if (site.spots[p].price() > 0) {
+            rows.add(boxed(site, p));
+        }
+    }
+
+    /** Numbers of boards and cables. */
+    private static void counted(Site site, List<Row> rows) {
         for (int m = 0; m < site.offers.length; m++) {
             if (site.stock[m] == m && site.offers[m].have() > 0) {
                 rows.add(owned(site, m, site.offers[m].have()));
@@ -45,32 +99,6 @@ final class Rows {
             rows.add(jacks(c, site.controllers[c].model().jacks()));
         }
         rows.add(boards(site.yard.boardCount().least(), site.yard.boardCount().most()));
-        rows.add(pixels(site, items));
-        rows.add(cableLength(site));
-        rows.addAll(Groups.boards(site));
-        rows.addAll(Amps.of(site, items));
-        return rows;
-    }
-
-    /** Those that any of the cables of a plan obey, and what hangs on them. */
-    static List<Row> ofSomeCables(Site site, Items items) {
-        List<Row> rows = new ArrayList<>();
-        for (int p = 0; p < site.spots.length; p++) {
-            if (site.groups == 1 && site.sort[0] == Drives.PIXELS) {
-                rows.add(ports(site, p));
-            } else {
-                for (int group = 0; group < site.groups; group++) {
-                    rows.add(Groups.sockets(site, items, p, group));
-                }
-            }
-            if (Groups.someAlone(site)) {
-                rows.add(Groups.alone(site, p));
-            }
-            rows.add(passed(site, p));
-            rows.add(arrivals(p));
-        }
-        rows.add(cableBoards(site));
-        return rows;
     }
 
     private record Simple(

@@ -169,6 +169,6 @@ class MakeupTest {
         System.out.printf(
                 "%d yards of two kinds bounded by what their cables carry, %d above the relaxation%n", bounded, raised);
         assertThat(bounded).isGreaterThan(YARDS / 50);
-        assertThat(raised).isGreaterThan(bounded / 5);
+        assertThat(raised).isGreaterThan(bounded / 8);
     }
 }
