@@ -23,6 +23,9 @@ final class Fleets {
     /** By how much the bound is raised at once, as a share of the cost. */
     private static final double STEP = 0.01;
 
+    /** A bound this near to the cost is as good as it: what is left is rounding. */
+    private static final double SAME = 1e-5;
+
     /** Cases to solve for each level of effort. */
     private static final int CASES = 30;
 
@@ -93,7 +96,7 @@ final class Fleets {
         while (!effort.stopped() && casesLeft() > 0) {
             Fleet least = fleets.remove();
             raised.accept(Math.min(least.bound, cost.getAsDouble()));
-            if (least.stuck || least.bound >= cost.getAsDouble()) {
+            if (least.stuck || least.bound >= cost.getAsDouble() - SAME) {
                 fleets.add(least);
                 return;
             }
@@ -108,7 +111,7 @@ final class Fleets {
 
     private double tightened(Counts counts, double bound) {
         hold(counts);
-        return Math.max(bound, relaxation.tighten(GAIN, value -> value >= cost.getAsDouble()));
+        return Math.max(bound, relaxation.tighten(GAIN, value -> value >= cost.getAsDouble() - SAME));
     }
 
     private void hold(Counts counts) {
@@ -130,9 +133,12 @@ final class Fleets {
         if (fleet.proof == null) {
             fleet.proof = new MakeupProof(site, items, strands, effort, workers, begin(fleet));
         }
+        int begun = fleet.proof.begun();
+        double before = fleet.bound;
         fleet.proof.raise(listing, Math.min(target, listing.below()), casesLeft());
         fleet.bound = Math.max(fleet.bound, fleet.proof.bound());
-        fleet.stuck = fleet.proof.isStuck();
+        boolean moved = fleet.proof.begun() > begun || fleet.bound > before;
+        fleet.stuck = fleet.proof.isStuck() || !moved;
     }
 
     /** What is in plans that cost little above a bound; null where it is not known. */
