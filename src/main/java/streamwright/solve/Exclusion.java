@@ -37,7 +37,7 @@ final class Exclusion {
             for (int m = 0; m < site.offers.length; m++) {
                 MPVariable more = solver.makeBoolVar("");
                 MPConstraint only = solver.makeConstraint(0, INF);
-                only.setCoefficient(master.board[spot][m], 1);
+                only.setCoefficient(master.standing.board[0][spot][m], 1);
                 only.setCoefficient(more, -(Math.rint(master.point().board()[spot][m]) + 1));
                 row.setCoefficient(more, -1);
             }

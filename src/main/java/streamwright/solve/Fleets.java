@@ -1,6 +1,7 @@
 package streamwright.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -19,12 +20,10 @@ final class Fleets {
     private static final double LISTED = 0.06;
 
     private static final double LISTED_LEAST = 0.002;
+    private static final double ROUNDING = 1e-6;
 
     /** By how much the bound is raised at once, as a share of the cost. */
     private static final double STEP = 0.01;
-
-    /** A bound this near to the cost is as good as it: what is left is rounding. */
-    private static final double SAME = 1e-5;
 
     /** Cases to solve for each level of effort. */
     private static final int CASES = 30;
@@ -56,6 +55,7 @@ final class Fleets {
     private final DoubleSupplier cost;
     private final DoubleConsumer raised;
     private final Relaxation relaxation;
+    private int[] need = new int[0];
     private final PriorityQueue<Fleet> fleets = new PriorityQueue<>(Comparator.comparingDouble(fleet -> fleet.bound));
 
     /**
@@ -92,37 +92,50 @@ final class Fleets {
      * @param bound on them
      */
     void run(Counts any, double bound, ExecutorService workers) throws InterruptedException, ExecutionException {
+        need = streamsAtLeast();
         fleets.add(new Fleet(any, bound));
-        while (!effort.stopped() && casesLeft() > 0) {
+        for (int cases = casesLeft(); cases > 0 && !effort.stopped(); cases = casesLeft()) {
             Fleet least = fleets.remove();
             raised.accept(Math.min(least.bound, cost.getAsDouble()));
-            if (least.stuck || least.bound >= cost.getAsDouble() - SAME) {
+            if (least.stuck || closes(least.bound)) {
                 fleets.add(least);
                 return;
             }
             if (least.counts.leastCables() < least.counts.mostCables()) {
                 least.counts.byCables().forEach(part -> fleets.add(new Fleet(part, tightened(part, least.bound))));
             } else {
-                raise(least, workers);
+                raise(least, cases, workers);
                 fleets.add(least);
             }
         }
     }
 
     private double tightened(Counts counts, double bound) {
-        hold(counts);
-        return Math.max(bound, relaxation.tighten(GAIN, value -> value >= cost.getAsDouble() - SAME));
+        relaxation.hold(counts);
+        return Math.max(bound, relaxation.tighten(GAIN, this::closes));
     }
 
-    private void hold(Counts counts) {
-        relaxation.hold(counts.leastCables(), counts.mostCables(), counts.leastBoards(), counts.mostBoards());
+    private boolean closes(double bound) {
+        return bound >= cost.getAsDouble() - Proof.SAME;
     }
 
-    private void raise(Fleet fleet, ExecutorService workers) throws InterruptedException, ExecutionException {
+    /** Of each kind, streams without which its strings do not fit. */
+    private int[] streamsAtLeast() {
+        double[] served = Arrays.stream(items.count).asDoubleStream().toArray();
+        int[] need = new int[site.kinds.length];
+        for (StreamNeeds.Need group : new StreamNeeds(site, items).of(served)) {
+            need[site.kind[items.sample[group.items()[0]]]] += (int) Math.ceil(group.streams() - ROUNDING);
+        }
+        Arrays.setAll(need, k -> Math.max(need[k], StreamsAtLeast.of(site, k)));
+        return need;
+    }
+
+    private void raise(Fleet fleet, int cases, ExecutorService workers)
+            throws InterruptedException, ExecutionException {
         double target = Math.min(cost.getAsDouble(), fleet.bound + STEP * cost.getAsDouble());
         MakeupCase.Listing listing = fleet.listing;
         if (listing == null || listing.below() < target) {
-            hold(fleet.counts);
+            relaxation.hold(fleet.counts);
             listing = listing(fleet.bound);
             if (listing == null) {
                 fleet.stuck = true;
@@ -135,8 +148,9 @@ final class Fleets {
         }
         int begun = fleet.proof.begun();
         double before = fleet.bound;
-        fleet.proof.raise(listing, Math.min(target, listing.below()), casesLeft());
+        fleet.proof.raise(listing, Math.min(target, listing.below()), cases);
         fleet.bound = Math.max(fleet.bound, fleet.proof.bound());
+        // whatever the cost, it must end
         boolean moved = fleet.proof.begun() > begun || fleet.bound > before;
         fleet.stuck = fleet.proof.isStuck() || !moved;
     }
@@ -172,7 +186,7 @@ final class Fleets {
                 entered.add(new MakeupMaster.Entered(0, new int[0], found));
             }
         }
-        return new MakeupProof.Beginning(fleet.counts.leastCables(), rows, entered, fleet.bound);
+        return new MakeupProof.Beginning(fleet.counts.leastCables(), need, rows, entered, fleet.bound);
     }
 
     private int casesLeft() {

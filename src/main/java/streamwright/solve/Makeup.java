@@ -45,10 +45,6 @@ record Makeup(int[] least, int[] most) {
         return new Makeup(more, room);
     }
 
-    boolean isSame(Makeup other) {
-        return Arrays.equals(least, other.least) && Arrays.equals(most, other.most);
-    }
-
     /** Whether there is nothing left to tell apart: a cable may carry all that each kind is allowed. */
     boolean isKnown(int streams) {
         return Arrays.stream(most).sum() <= streams;

@@ -117,8 +117,7 @@ final class MakeupCase {
             boolean stalled = before >= 0 && value - values.get(before) < GAIN * value;
             List<MakeupMaster.Of> broken = stalled ? List.of() : broken();
             if (broken.isEmpty()) {
-                tight = true;
-                return;
+                break;
             }
             master.addCuts(broken);
         }
@@ -140,25 +139,16 @@ final class MakeupCase {
         int spots = site.spots.length;
         int controllers = site.controllers.length;
         for (int s = 0; s < points.size(); s++) {
-            Point point = points.get(s);
+            double[] served = new double[items.size];
+            MinCut graph = Separation.serving(site, items, points.get(s), served);
             for (int k = 0; k < items.size; k++) {
-                double served = 0;
-                for (int p = 0; p < spots; p++) {
-                    served += point.served()[k][p] / items.count[k];
-                }
-                if (served < BROKEN) {
-                    continue;
-                }
-                MinCut graph = Separation.support(site, point, 1);
-                for (int p = 0; p < spots; p++) {
-                    graph.arc(1 + p, 1 + spots, point.served()[k][p] / items.count[k]);
-                }
-                double flow = graph.flow(0, 1 + spots, served);
-                if (flow < served - BROKEN) {
-                    boolean[] side = graph.sinkSide(1 + spots);
+                int sink = 1 + spots + k;
+                double flow = served[k] < BROKEN ? served[k] : graph.flow(0, sink, served[k]);
+                if (flow < served[k] - BROKEN) {
+                    boolean[] side = graph.sinkSide(sink);
                     boolean[] inside = Arrays.copyOfRange(side, 1, 1 + spots);
                     Row row = Cut.connected(inside, controllers, k, items.count[k]);
-                    found.add(new Broken(new MakeupMaster.Of(s, row), served - flow));
+                    found.add(new Broken(new MakeupMaster.Of(s, row), served[k] - flow));
                 }
             }
         }
@@ -203,16 +193,9 @@ final class MakeupCase {
         return best;
     }
 
-    /** Of the spots of which nothing is supposed, the one that is least decided; -1 where there is none. */
+    /** The spot at which to tell it apart where all else is told; -1 where there is none. */
     int spot() {
-        int least = -1;
-        for (int p = 0; p < used.length; p++) {
-            boolean free = !chosen.empty().get(p) && !chosen.used().get(p);
-            if (free && (least < 0 || Math.abs(used[p] - 0.5) < Math.abs(used[least] - 0.5))) {
-                least = p;
-            }
-        }
-        return least;
+        return chosen.leastDecided(used);
     }
 
     /** Of each kind, how many strands hang at spots where there are others too. */

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +39,10 @@ final class MakeupMaster {
             this.cost = cost;
             variable = new MPVariable[sorts];
         }
+
+        boolean isOut() {
+            return Arrays.stream(variable).allMatch(Objects::isNull);
+        }
     }
 
     private record Entrant(Listed listed, int sort, double reduced) {}
@@ -46,28 +50,27 @@ final class MakeupMaster {
     /** A row of one sort, by its index. */
     record Of(int sort, Row row) {}
 
+    private record Kept(Of cut, MPConstraint constraint) {}
+
     private final Site site;
     private final Items items;
     private final Strands strands;
     private final int sorts;
     private final MasterLimits limits;
     private final Programme programme = new Programme(false);
-    private final MPVariable[][][] board;
-    private final MPVariable[] used;
-    private final MPVariable[] paid;
-    private final MPVariable[] shortage;
+    private final Standing standing;
 
     /** Of each sort, the rows it is in. */
     private final List<List<Master.Held>> rows = new ArrayList<>();
 
-    private final List<Of> cuts = new ArrayList<>();
-    private final List<MPConstraint> cutRows = new ArrayList<>();
+    private final List<Kept> cuts = new ArrayList<>();
     private final List<MakeupRows> kinds;
+
     /** Of each sort, rows that come in where they are broken. */
     private final List<List<Row>> lazy = new ArrayList<>();
 
-    private List<Listed> arcs = List.of();
-    private List<Listed> columns = List.of();
+    private final List<Listed> arcs = new ArrayList<>();
+    private final List<Listed> columns = new ArrayList<>();
 
     MakeupMaster(Site site, Items items, Strands strands, Makeups makeups, double[] missing) {
         this.site = site;
@@ -78,26 +81,10 @@ final class MakeupMaster {
         kinds = makeups.sorts().stream()
                 .map(makeup -> new MakeupRows(site, items, makeup, makeups.streams()))
                 .toList();
-        board = new MPVariable[sorts][site.spots.length][site.offers.length];
-        used = Arrays.stream(site.spots)
-                .map(spot -> programme.counted(1, spot.price()))
-                .toArray(MPVariable[]::new);
-        paid = Arrays.stream(site.offers)
-                .map(offer -> programme.free(offer.have() > 0 ? INF : 0, offer.price()))
-                .toArray(MPVariable[]::new);
-        shortage = Arrays.stream(missing)
-                .mapToObj(price -> programme.free(INF, price))
-                .toArray(MPVariable[]::new);
+        standing = new Standing(site, items, limits, programme, Master.Kind.linear(missing), sorts);
         programme.afresh();
-        double loops = site.loops() * site.trunkPrice;
         for (int s = 0; s < sorts; s++) {
             rows.add(new ArrayList<>());
-            for (int p = 0; p < site.spots.length; p++) {
-                for (int m = 0; m < site.offers.length; m++) {
-                    double price = site.offers[m].have() > 0 ? 0 : site.offers[m].price();
-                    board[s][p][m] = programme.counted(limits.boardsMost(p, m), loops + price);
-                }
-            }
         }
         for (int s = 0; s < sorts; s++) {
             int sort = s;
@@ -116,35 +103,24 @@ final class MakeupMaster {
 
     /** Leaves only plans in which these spots are empty or used. */
     void choose(Chosen chosen) {
-        for (int p = 0; p < used.length; p++) {
-            boolean empty = chosen.empty().get(p);
-            used[p].setBounds(chosen.used().get(p) ? 1 : 0, empty ? 0 : 1);
-            for (int s = 0; s < sorts && empty; s++) {
-                for (int m = 0; m < paid.length; m++) {
-                    board[s][p][m].setUb(0);
-                }
-            }
-        }
+        standing.choose(chosen);
     }
 
     /** How far spots are used in the last solution. */
     double[] used() {
-        return Arrays.stream(used).mapToDouble(MPVariable::solutionValue).toArray();
+        return Standing.values(standing.used);
     }
 
     /** Cuts of one sort. */
     void addCuts(List<Of> found) {
-        for (Of cut : found) {
-            cuts.add(cut);
-            cutRows.add(add(cut.sort, cut.row));
-        }
+        found.forEach(cut -> cuts.add(new Kept(cut, add(cut.sort, cut.row))));
     }
 
     /** Those of them that bind in the last solution. */
     List<Of> bindingCuts() {
-        return IntStream.range(0, cuts.size())
-                .filter(c -> Math.abs(cutRows.get(c).dualValue()) > NOTHING)
-                .mapToObj(cuts::get)
+        return cuts.stream()
+                .filter(kept -> Math.abs(kept.constraint.dualValue()) > NOTHING)
+                .map(Kept::cut)
                 .toList();
     }
 
@@ -155,15 +131,7 @@ final class MakeupMaster {
                 add(s, row, constraint);
             }
         }
-        for (int k = 0; k < items.size; k++) {
-            set(constraint, shortage[k], row.missing(k));
-        }
-        for (int p = 0; p < used.length; p++) {
-            set(constraint, used[p], row.used(p));
-        }
-        for (int m = 0; m < paid.length; m++) {
-            set(constraint, paid[m], row.paid(m));
-        }
+        standing.join(row, constraint);
         return constraint;
     }
 
@@ -172,14 +140,10 @@ final class MakeupMaster {
         Stream.concat(arcs.stream(), columns.stream()).forEach(listed -> {
             MPVariable variable = listed.variable[s];
             if (variable != null) {
-                set(constraint, variable, coefficient(row, listed));
+                Standing.set(constraint, variable, coefficient(row, listed));
             }
         });
-        for (int p = 0; p < used.length; p++) {
-            for (int m = 0; m < paid.length; m++) {
-                set(constraint, board[s][p][m], row.board(p, m));
-            }
-        }
+        standing.join(s, row, constraint);
     }
 
     private double coefficient(Row row, Listed listed) {
@@ -190,37 +154,23 @@ final class MakeupMaster {
         return row.hasArcs() ? row.arc(listed.arc[0], listed.arc[1]) : 0;
     }
 
-    private static void set(MPConstraint constraint, MPVariable variable, double coefficient) {
-        if (coefficient != 0) {
-            constraint.setCoefficient(variable, coefficient);
-        }
-    }
-
     /** Another list of what may come in; what is in already stays. */
     void list(Entering.Survivors survivors) {
-        List<Listed> in = Stream.concat(arcs.stream(), columns.stream())
-                .filter(listed -> Arrays.stream(listed.variable).anyMatch(variable -> variable != null))
-                .toList();
-        List<Listed> newArcs = new ArrayList<>();
-        List<Listed> newColumns = new ArrayList<>();
+        arcs.removeIf(Listed::isOut);
+        columns.removeIf(Listed::isOut);
         for (int[] arc : survivors.arcs()) {
-            newArcs.add(new Listed(arc, null, limits.arcCost(arc[0], arc[1]), sorts));
+            arcs.add(new Listed(arc, null, limits.arcCost(arc[0], arc[1]), sorts));
         }
         for (Pricing.Found found : survivors.columns()) {
-            newColumns.add(new Listed(new int[0], found, found.cost(), sorts));
+            columns.add(new Listed(new int[0], found, found.cost(), sorts));
         }
-        for (Listed listed : in) {
-            (listed.found == null ? newArcs : newColumns).add(listed);
-        }
-        arcs = newArcs;
-        columns = newColumns;
     }
 
     private void enter(Listed listed, int sort) {
         MPVariable variable = programme.counted(INF, listed.cost);
         listed.variable[sort] = variable;
         for (Master.Held held : rows.get(sort)) {
-            set(held.constraint(), variable, coefficient(held.row(), listed));
+            Standing.set(held.constraint(), variable, coefficient(held.row(), listed));
         }
         programme.grown();
     }
@@ -244,9 +194,7 @@ final class MakeupMaster {
             }
             for (Listed column : columns) {
                 Pricing.Found found = column.found;
-                if (found != null
-                        && column.variable[s] == null
-                        && kinds.get(s).carries(items.sample[found.order()[0]])) {
+                if (found != null && carries(s, column)) {
                     double gain = duals.start()[found.spot()] + duals.head()[found.order()[0]][found.spot()];
                     for (int item : found.order()) {
                         gain += duals.item()[item][found.spot()];
@@ -293,22 +241,20 @@ final class MakeupMaster {
 
     /** Begins with what was in elsewhere. */
     void begin(List<Entered> all) {
-        List<Listed> newArcs = new ArrayList<>(arcs);
-        List<Listed> newColumns = new ArrayList<>(columns);
         for (Entered each : all) {
             Pricing.Found found = each.found;
-            if (found == null) {
-                Listed listed = new Listed(each.arc, null, limits.arcCost(each.arc[0], each.arc[1]), sorts);
-                newArcs.add(listed);
-                enter(listed, each.sort);
-            } else if (kinds.get(each.sort).carries(items.sample[found.order()[0]])) {
-                Listed listed = new Listed(each.arc, found, found.cost(), sorts);
-                newColumns.add(listed);
+            double cost = found == null ? limits.arcCost(each.arc[0], each.arc[1]) : found.cost();
+            Listed listed = new Listed(each.arc, found, cost, sorts);
+            if (carries(each.sort, listed)) {
+                (found == null ? arcs : columns).add(listed);
                 enter(listed, each.sort);
             }
         }
-        arcs = newArcs;
-        columns = newColumns;
+    }
+
+    private boolean carries(int sort, Listed listed) {
+        Pricing.Found found = listed.found;
+        return found == null || kinds.get(sort).carries(items.sample[found.order()[0]]);
     }
 
     /** Rows that the point of a sort breaks. */
@@ -316,11 +262,11 @@ final class MakeupMaster {
         List<Of> found = new ArrayList<>();
         for (Row row : lazy.get(sort)) {
             double sum = 0;
-            for (int p = 0; p < used.length; p++) {
+            for (int p = 0; p < site.spots.length; p++) {
                 for (int k = 0; k < items.size; k++) {
                     sum += point.led()[k][p] > 0 ? row.head(k, p) * point.led()[k][p] : 0;
                 }
-                for (int m = 0; m < paid.length; m++) {
+                for (int m = 0; m < site.offers.length; m++) {
                     sum += row.board(p, m) * point.board()[p][m];
                 }
             }
@@ -335,9 +281,7 @@ final class MakeupMaster {
     void enterAll() {
         for (int s = 0; s < sorts; s++) {
             for (Listed listed : Stream.concat(arcs.stream(), columns.stream()).toList()) {
-                Pricing.Found found = listed.found;
-                boolean carried = found == null || kinds.get(s).carries(items.sample[found.order()[0]]);
-                if (listed.variable[s] == null && carried) {
+                if (listed.variable[s] == null && carries(s, listed)) {
                     enter(listed, s);
                 }
             }
@@ -363,10 +307,8 @@ final class MakeupMaster {
                 }
             }
         }
-        for (int p = 0; p < used.length; p++) {
-            for (int m = 0; m < paid.length; m++) {
-                point.board()[p][m] = board[sort][p][m].solutionValue();
-            }
+        for (int p = 0; p < site.spots.length; p++) {
+            point.board()[p] = Standing.values(standing.board[sort][p]);
         }
         return point;
     }

@@ -1,13 +1,11 @@
 package streamwright.solve;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.stream.IntStream;
-import streamwright.yard.Drives;
 
 /**
  * Bounds all plans with so many cables by telling apart which kinds of streams each cable carries: a relaxation in which
@@ -38,10 +36,11 @@ final class MakeupProof {
     /**
      * What is known of all plans with so many cables.
      *
+     * @param need of each kind, streams without which its strings do not fit
      * @param rows that they obey, all cables together
      * @param entered what may be in a cheap one
      */
-    record Beginning(int cables, List<Row> rows, List<MakeupMaster.Entered> entered, double bound) {}
+    record Beginning(int cables, int[] need, List<Row> rows, List<MakeupMaster.Entered> entered, double bound) {}
 
     MakeupProof(Site site, Items items, Strands strands, Effort effort, ExecutorService workers, Beginning beginning) {
         rows = beginning.rows;
@@ -51,7 +50,7 @@ final class MakeupProof {
         this.effort = effort;
         solving = new Closings<>(workers, effort.workers());
         missing = MasterLimits.missingPrices(site, items);
-        need = streamsAtLeast(site, items);
+        need = beginning.need;
         int streams = IntStream.of(site.streams).max().orElse(1);
         Makeups any = Makeups.any(site.kinds.length, streams, beginning.cables);
         open.add(new MakeupCase(site, items, any, Chosen.NONE, beginning.bound, () -> {
@@ -65,25 +64,6 @@ final class MakeupProof {
         MakeupMaster master = new MakeupMaster(site, items, strands, makeups, missing);
         master.addRows(rows);
         return master;
-    }
-
-    /** Of each kind, streams without which its strings do not fit. */
-    private static int[] streamsAtLeast(Site site, Items items) {
-        double[] served = Arrays.stream(items.count).asDoubleStream().toArray();
-        int[] need = new int[site.kinds.length];
-        for (StreamNeeds.Need group : new StreamNeeds(site, items).of(served)) {
-            need[site.kind[items.sample[group.items()[0]]]] += (int) Math.ceil(group.streams() - SAME);
-        }
-        for (int k = 0; k < need.length; k++) {
-            int kind = k;
-            int limit = Math.max(1, site.limitMost(kind));
-            int[] sizes = IntStream.range(0, site.strings.length)
-                    .filter(i -> site.kind[i] == kind && site.sort[i] == Drives.PIXELS)
-                    .map(i -> Math.min(limit, site.pixelsAtLeast[i]))
-                    .toArray();
-            need[k] = Math.max(need[k], sizes.length == 0 ? 0 : Math.max(1, StreamsAtLeast.of(sizes, limit)));
-        }
-        return need;
     }
 
     /** Cases that were solved, or are being. */

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * How many of a plan's cables have which make-up.
  *
- * @param sorts make-ups, no two the same
+ * @param sorts make-ups
  * @param cables of each
  * @param streams of a cable
  */

@@ -59,13 +59,7 @@ final class Master {
     final List<Column> columns = new ArrayList<>();
     private final Map<Place, Column> byPlace = new HashMap<>();
     final @Nullable MPVariable[][] arc;
-    final MPVariable[] used;
-    final MPVariable[][] board;
-    final MPVariable[] paid;
-
-    /** Strings of an item left out, at a price above that of serving any: so that a solution always exists. */
-    final MPVariable[] shortage;
-
+    final Standing standing;
     private @Nullable Lengths lengths;
     private Solution solution;
 
@@ -94,31 +88,13 @@ final class Master {
         limits = new MasterLimits(site, items);
         solution = Solution.none(site, items);
         arc = new MPVariable[controllers + spots][spots];
-        used = new MPVariable[spots];
-        board = new MPVariable[spots][site.offers.length];
-        paid = new MPVariable[site.offers.length];
-        double loops = site.loops() * site.trunkPrice;
-        for (int m = 0; m < paid.length; m++) {
-            boolean owned = site.offers[m].have() > 0;
-            paid[m] = programme.free(owned ? INF : 0, site.offers[m].price());
-        }
-        shortage = new MPVariable[items.size];
-        for (int k = 0; k < items.size; k++) {
-            shortage[k] = programme.free(whole ? 0 : INF, whole ? 0 : kind.missing[k]);
-        }
-        for (int p = 0; p < spots; p++) {
-            used[p] = programme.counted(1, site.spots[p].price());
-            for (int m = 0; m < paid.length; m++) {
-                double price = site.offers[m].have() > 0 ? 0 : site.offers[m].price();
-                board[p][m] = programme.counted(limits.boardsMost(p, m), loops + price);
-            }
-        }
+        standing = new Standing(site, items, limits, programme, kind, 1);
     }
 
     /** Sets other prices for leaving strings out. */
     void missing(double[] prices) {
         for (int k = 0; k < items.size; k++) {
-            programme.price(shortage[k], prices[k]);
+            programme.price(standing.shortage[k], prices[k]);
         }
     }
 
@@ -237,36 +213,14 @@ final class Master {
                 }
             }
         }
-        for (int k = 0; k < items.size; k++) {
-            set(constraint, shortage[k], row.missing(k));
-        }
-        for (int p = 0; p < spots; p++) {
-            set(constraint, used[p], row.used(p));
-            for (int m = 0; m < paid.length; m++) {
-                set(constraint, board[p][m], row.board(p, m));
-            }
-        }
-        for (int m = 0; m < paid.length; m++) {
-            set(constraint, paid[m], row.paid(m));
-        }
+        standing.join(row, constraint);
+        standing.join(0, row, constraint);
         return constraint;
     }
 
     /** Leaves only solutions in which these spots are empty or used. */
     void choose(Chosen chosen) {
-        for (int p = 0; p < spots; p++) {
-            boolean empty = chosen.empty().get(p);
-            used[p].setBounds(chosen.used().get(p) ? 1 : 0, empty ? 0 : 1);
-            for (int m = 0; m < paid.length; m++) {
-                board[p][m].setUb(empty ? 0 : limits.boardsMost(p, m));
-            }
-        }
-    }
-
-    private static void set(MPConstraint constraint, MPVariable variable, double coefficient) {
-        if (coefficient != 0) {
-            constraint.setCoefficient(variable, coefficient);
-        }
+        standing.choose(chosen);
     }
 
     /** Cuts in force. */

@@ -113,16 +113,4 @@ record Point(double[][] arc, double[] used, double[][] board, double[][] served,
     boolean decided(int spot) {
         return Math.min(used[spot], 1 - used[spot]) <= DECIDED;
     }
-
-    /** Of the spots of which nothing is supposed: the least decided; -1 where there is none. */
-    int leastDecided(Chosen chosen) {
-        int least = -1;
-        for (int p = 0; p < used.length; p++) {
-            boolean free = !chosen.empty().get(p) && !chosen.used().get(p);
-            if (free && (least < 0 || Math.abs(used[p] - 0.5) < Math.abs(used[least] - 0.5))) {
-                least = p;
-            }
-        }
-        return least;
-    }
 }

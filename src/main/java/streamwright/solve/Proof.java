@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class Proof {
     private static final double INF = Double.POSITIVE_INFINITY;
-    private static final double SAME = 1e-5;
+    /** A bound this near to the cost is as good as it: what is left is rounding. */
+    static final double SAME = 1e-5;
 
     /** The share of the value that rounds of cuts must gain before cases are told apart. */
     private static final double GAIN_FIRST = 2e-4;
@@ -87,7 +88,7 @@ final class Proof {
 
     private final Closings<Closed> closings;
 
-    /** Null where streams are all of one kind. */
+    /** Null where they are not worth the time. */
     private final @Nullable Fleets fleets;
 
     private final ExecutorService workers;
@@ -157,12 +158,12 @@ final class Proof {
         if (fleets != null) {
             wide.run();
             fleets.run(any, all, workers);
+            if (closes(fleets.bound(any))) {
+                incumbent.raise(incumbent.cost());
+                return;
+            }
             hold(any, Chosen.NONE);
             all = Math.max(all, tighten(GAIN_FIRST));
-        }
-        if (closes(atLeast(any, all))) {
-            incumbent.raise(incumbent.cost());
-            return;
         }
         left.add(found(any, Chosen.NONE, atLeast(any, all), true));
         while (!(left.isEmpty() && closings.isEmpty()) && !effort.stopped()) {
@@ -318,7 +319,7 @@ final class Proof {
     }
 
     private void hold(Counts counts, Chosen spots) {
-        relaxation.hold(counts.leastCables(), counts.mostCables(), counts.leastBoards(), counts.mostBoards());
+        relaxation.hold(counts);
         relaxation.choose(spots);
     }
 
@@ -330,7 +331,7 @@ final class Proof {
         Point point = relaxation.root().point();
         boolean fix = !site.streamsDiffer || effort.level() > 0 || isNear(bound);
         List<Counts> parts = counts.apart(point.cables(site.controllers.length), point.boards(), fix);
-        int spot = point.leastDecided(spots);
+        int spot = spots.leastDecided(point.used());
         if (parts.isEmpty() && spot < 0 && !fix) {
             parts = counts.apart(point.cables(site.controllers.length), point.boards(), true);
         }

@@ -119,9 +119,9 @@ final class Relaxation {
     }
 
     /** Leaves only plans with so many cables and boards. */
-    void hold(double leastCables, double mostCables, double leastBoards, double mostBoards) {
-        cables.setBounds(leastCables, mostCables);
-        boards.setBounds(leastBoards, mostBoards);
+    void hold(Counts counts) {
+        cables.setBounds(counts.leastCables(), counts.mostCables());
+        boards.setBounds(counts.leastBoards(), counts.mostBoards());
         choose(Chosen.NONE);
     }
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import streamwright.yard.Drives;
 
 /** Finds cuts that a solution of the relaxation breaks, by minimum cuts on its support. */
 final class Separation {
@@ -74,13 +73,7 @@ final class Separation {
     private int streamsAtLeast() {
         int sum = 0;
         for (int k = 0; k < site.kinds.length; k++) {
-            int kind = k;
-            int limit = site.limitMost(kind);
-            int[] sizes = IntStream.range(0, site.strings.length)
-                    .filter(i -> site.kind[i] == kind && site.sort[i] == Drives.PIXELS)
-                    .map(i -> Math.min(limit, site.pixelsAtLeast[i]))
-                    .toArray();
-            sum += StreamsAtLeast.of(sizes, limit);
+            sum += StreamsAtLeast.of(site, k);
         }
         return sum;
     }
@@ -123,11 +116,7 @@ final class Separation {
                 .sum();
     }
 
-    private MinCut support(Point point, int sinks) {
-        return support(site, point, sinks);
-    }
-
-    static MinCut support(Site site, Point point, int sinks) {
+    private static MinCut support(Site site, Point point, int sinks) {
         int controllers = site.controllers.length;
         MinCut graph = new MinCut(1 + site.spots.length + sinks);
         for (int from = 0; from < point.arc().length; from++) {
@@ -140,11 +129,14 @@ final class Separation {
         return graph;
     }
 
-    private void unconnected(Point point, List<Row> found) {
+    /**
+     * What serves strings: trunk from node 0 through a node for each spot, and from there to one for each item.
+     *
+     * @param served filled with the share of each item that is served
+     */
+    static MinCut serving(Site site, Items items, Point point, double[] served) {
         int spots = site.spots.length;
-        int controllers = site.controllers.length;
-        MinCut graph = support(point, items.size);
-        double[] served = new double[items.size];
+        MinCut graph = support(site, point, items.size);
         for (int k = 0; k < items.size; k++) {
             for (int p = 0; p < spots; p++) {
                 if (point.served()[k][p] > THERE) {
@@ -154,6 +146,14 @@ final class Separation {
                 }
             }
         }
+        return graph;
+    }
+
+    private void unconnected(Point point, List<Row> found) {
+        int spots = site.spots.length;
+        int controllers = site.controllers.length;
+        double[] served = new double[items.size];
+        MinCut graph = serving(site, items, point, served);
         Set<Seen> seen = new HashSet<>();
         for (int k = 0; k < items.size; k++) {
             int sink = 1 + spots + k;

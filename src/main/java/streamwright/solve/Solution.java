@@ -2,7 +2,6 @@ package streamwright.solve;
 
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -32,26 +31,23 @@ record Solution(Point point, double[] missed, double[] paid, List<Master.Column>
     static Solution of(Master master) {
         Solution read = new Solution(
                 Point.nowhere(master.site, master.items),
-                values(master.shortage),
-                values(master.paid),
+                Standing.values(master.standing.shortage),
+                Standing.values(master.standing.paid),
                 new ArrayList<>(),
                 new ArrayList<>());
         read.arcs(master);
-        for (int p = 0; p < master.used.length; p++) {
-            read.point.used()[p] = master.used[p].solutionValue();
-            System.arraycopy(values(master.board[p]), 0, read.point.board()[p], 0, master.board[p].length);
+        Standing standing = master.standing;
+        System.arraycopy(Standing.values(standing.used), 0, read.point.used(), 0, standing.used.length);
+        for (int p = 0; p < standing.used.length; p++) {
+            read.point.board()[p] = Standing.values(standing.board[0][p]);
         }
         read.columns(master);
         return read;
     }
 
-    private static double[] values(MPVariable[] variables) {
-        return Arrays.stream(variables).mapToDouble(MPVariable::solutionValue).toArray();
-    }
-
     private void arcs(Master master) {
         for (int from = 0; from < master.arc.length; from++) {
-            for (int to = 0; to < master.used.length; to++) {
+            for (int to = 0; to < master.standing.used.length; to++) {
                 MPVariable variable = master.arc[from][to];
                 point.arc()[from][to] = variable == null ? 0 : variable.solutionValue();
                 if (point.arc()[from][to] > NOTHING) {

@@ -8,7 +8,9 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import streamwright.solve.Patterns.Room;
+import streamwright.yard.Drives;
 
 /**
  * Streams without which the strings of one kind do not fit: strings are never split, so this is bin packing. First the
@@ -38,6 +40,16 @@ final class StreamsAtLeast {
             least++;
         }
         return least;
+    }
+
+    /** For all strings of a kind; copies may share their originals'. */
+    static int of(Site site, int kind) {
+        int limit = site.limitMost(kind);
+        int[] sizes = IntStream.range(0, site.strings.length)
+                .filter(i -> site.kind[i] == kind && site.sort[i] == Drives.PIXELS)
+                .map(i -> Math.min(limit, site.pixelsAtLeast[i]))
+                .toArray();
+        return of(sizes, limit);
     }
 
     /** The bound L2 alone: at most as much, and at once. */

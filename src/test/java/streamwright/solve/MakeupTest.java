@@ -155,7 +155,7 @@ class MakeupTest {
             var workings = new Relaxation.Workings(strands, 2, effort::stopped, effort::secondsLeft, false);
             Relaxation relaxation = new Relaxation(site, items, workings, MasterLimits.missingPrices(site, items));
             Counts any = new Counts(1, site.jacks(), 1, site.strings.length);
-            relaxation.hold(1, site.jacks(), 1, site.strings.length);
+            relaxation.hold(any);
             double root = relaxation.tighten(Fleets.GAIN, value -> false);
             // far above the optimum, so that only what the bound rests on holds it below
             double cost = optimum * 1.4;
