@@ -94,6 +94,32 @@ final class Lengths {
         };
     }
 
+    /** So many cables together are no longer than the rules allow. */
+    static Row together(Site site, int cables) {
+        double loops = site.loops();
+        return new Row() {
+            @Override
+            public double low() {
+                return -cables * site.cableMost;
+            }
+
+            @Override
+            public double arc(int from, int to) {
+                return loops - site.arcLength(from, to);
+            }
+
+            @Override
+            public boolean hasArcs() {
+                return true;
+            }
+
+            @Override
+            public double board(int at, int model) {
+                return -loops;
+            }
+        };
+    }
+
     /**
      * Tells of an arc that came in.
      *

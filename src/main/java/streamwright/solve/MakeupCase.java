@@ -132,7 +132,7 @@ final class MakeupCase {
         return all;
     }
 
-    /** Strings that a sort of cables serves where not enough of it comes. */
+    /** Strings that a sort of cables serves where not enough of it comes, and other rows of a sort. */
     private List<MakeupMaster.Of> broken() {
         record Broken(MakeupMaster.Of cut, double by) {}
         List<Broken> found = new ArrayList<>();
@@ -161,6 +161,9 @@ final class MakeupCase {
                 .limit(CUTS_AT_ONCE)
                 .map(Broken::cut)
                 .forEach(all::add);
+        for (int s = 0; all.isEmpty() && s < points.size(); s++) {
+            all.addAll(master().rounded(s, points.get(s)));
+        }
         return all;
     }
 

@@ -18,7 +18,6 @@ final class MakeupMaster {
     private static final double INF = Double.POSITIVE_INFINITY;
     private static final double PRICED = 1e-6;
     private static final double NOTHING = 1e-9;
-    private static final double BROKEN = 1e-3;
 
     /** Strands or arcs that come in at once. */
     private static final int AT_ONCE = 800;
@@ -30,11 +29,13 @@ final class MakeupMaster {
     private static final class Listed {
         final int[] arc;
         final Pricing.@Nullable Found found;
+        final @Nullable Strand strand;
         final double cost;
         final @Nullable MPVariable[] variable;
 
-        Listed(int[] arc, Pricing.@Nullable Found found, double cost, int sorts) {
+        Listed(int[] arc, Pricing.@Nullable Found found, @Nullable Strand strand, double cost, int sorts) {
             this.arc = arc;
+            this.strand = strand;
             this.found = found;
             this.cost = cost;
             variable = new MPVariable[sorts];
@@ -66,8 +67,11 @@ final class MakeupMaster {
     private final List<Kept> cuts = new ArrayList<>();
     private final List<MakeupRows> kinds;
 
-    /** Of each sort, rows that come in where they are broken. */
-    private final List<List<Row>> lazy = new ArrayList<>();
+    /** Of each sort, how to find rows that come in where they are broken. */
+    private final List<MakeupCuts> cutsOf = new ArrayList<>();
+
+    /** Of each sort, streams in each window of kept channels. */
+    private final MPVariable[][] window;
 
     private final List<Listed> arcs = new ArrayList<>();
     private final List<Listed> columns = new ArrayList<>();
@@ -83,6 +87,14 @@ final class MakeupMaster {
                 .toList();
         standing = new Standing(site, items, limits, programme, Master.Kind.linear(missing), sorts);
         programme.afresh();
+        // lengths and amps of what comes in are often larger than all before
+        programme.unscaled();
+        Windows windows = new Windows(site, items);
+        WindowRows windowRows = new WindowRows(site, items, limits, windows);
+        window = new MPVariable[sorts][windows.all.size()];
+        for (MPVariable[] ofSort : window) {
+            Arrays.setAll(ofSort, w -> programme.free(INF, 0));
+        }
         for (int s = 0; s < sorts; s++) {
             rows.add(new ArrayList<>());
         }
@@ -92,7 +104,13 @@ final class MakeupMaster {
             add(s, Rows.cables(site, cables, cables));
             Rows.ofSomeCables(site, items).forEach(row -> add(sort, row));
             kinds.get(s).pixels(cables).forEach(row -> add(sort, row));
-            lazy.add(kinds.get(s).ports());
+            if (site.cableMost < INF) {
+                add(s, Lengths.together(site, cables));
+            }
+            if (window[s].length > 0) {
+                kinds.get(s).windows(cables, windowRows).forEach(row -> add(sort, row));
+            }
+            cutsOf.add(new MakeupCuts(site, items, kinds.get(s).ports(), windowRows));
         }
     }
 
@@ -144,12 +162,14 @@ final class MakeupMaster {
             }
         });
         standing.join(s, row, constraint);
+        for (int w = 0; w < window[s].length; w++) {
+            Standing.set(constraint, window[s][w], row.window(w));
+        }
     }
 
-    private double coefficient(Row row, Listed listed) {
-        Pricing.Found found = listed.found;
-        if (found != null) {
-            return row.strand(strands.get(strands.index(found.order())), found.spot());
+    private static double coefficient(Row row, Listed listed) {
+        if (listed.found != null && listed.strand != null) {
+            return row.strand(listed.strand, listed.found.spot());
         }
         return row.hasArcs() ? row.arc(listed.arc[0], listed.arc[1]) : 0;
     }
@@ -159,11 +179,17 @@ final class MakeupMaster {
         arcs.removeIf(Listed::isOut);
         columns.removeIf(Listed::isOut);
         for (int[] arc : survivors.arcs()) {
-            arcs.add(new Listed(arc, null, limits.arcCost(arc[0], arc[1]), sorts));
+            arcs.add(listed(arc, null));
         }
         for (Pricing.Found found : survivors.columns()) {
-            columns.add(new Listed(new int[0], found, found.cost(), sorts));
+            columns.add(listed(new int[0], found));
         }
+    }
+
+    private Listed listed(int[] arc, Pricing.@Nullable Found found) {
+        return found == null
+                ? new Listed(arc, null, null, limits.arcCost(arc[0], arc[1]), sorts)
+                : new Listed(arc, found, strands.get(strands.index(found.order())), found.cost(), sorts);
     }
 
     private void enter(Listed listed, int sort) {
@@ -243,8 +269,7 @@ final class MakeupMaster {
     void begin(List<Entered> all) {
         for (Entered each : all) {
             Pricing.Found found = each.found;
-            double cost = found == null ? limits.arcCost(each.arc[0], each.arc[1]) : found.cost();
-            Listed listed = new Listed(each.arc, found, cost, sorts);
+            Listed listed = listed(each.arc, found);
             if (carries(each.sort, listed)) {
                 (found == null ? arcs : columns).add(listed);
                 enter(listed, each.sort);
@@ -259,22 +284,16 @@ final class MakeupMaster {
 
     /** Rows that the point of a sort breaks. */
     List<Of> broken(int sort, Point point) {
-        List<Of> found = new ArrayList<>();
-        for (Row row : lazy.get(sort)) {
-            double sum = 0;
-            for (int p = 0; p < site.spots.length; p++) {
-                for (int k = 0; k < items.size; k++) {
-                    sum += point.led()[k][p] > 0 ? row.head(k, p) * point.led()[k][p] : 0;
-                }
-                for (int m = 0; m < site.offers.length; m++) {
-                    sum += row.board(p, m) * point.board()[p][m];
-                }
-            }
-            if (sum < row.low() - BROKEN) {
-                found.add(new Of(sort, row));
-            }
-        }
-        return found;
+        return of(sort, cutsOf.get(sort).broken(point, Standing.values(window[sort])));
+    }
+
+    /** Rows that it breaks when boards are counted whole. */
+    List<Of> rounded(int sort, Point point) {
+        return of(sort, cutsOf.get(sort).rounded(point));
+    }
+
+    private static List<Of> of(int sort, List<Row> rows) {
+        return rows.stream().map(row -> new Of(sort, row)).toList();
     }
 
     /** Brings in all that is listed. */

@@ -1,11 +1,8 @@
 package streamwright.solve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
-import streamwright.yard.BoardModel;
 import streamwright.yard.Drives;
 
 /** Rows that the cables of one make-up obey, and what hangs on them. */
@@ -49,6 +46,13 @@ final class MakeupRows {
         return rows;
     }
 
+    /** Those that count streams in windows of kept channels, on so many cables. */
+    List<Row> windows(int cables, WindowRows windows) {
+        return sets(-1).stream()
+                .map(kinds -> windows.streams(kinds, cables * makeup.most(kinds, streams)))
+                .toList();
+    }
+
     /** Each kind alone, and all but one of them. */
     private List<boolean[]> sets(int group) {
         boolean[] all = new boolean[site.kinds.length];
@@ -71,28 +75,10 @@ final class MakeupRows {
         return sets;
     }
 
-    /** Ports of a board that hear some of so many streams. */
-    private int room(int model, int most) {
-        TreeMap<Integer, Integer> hear = new TreeMap<>();
-        int settable = 0;
-        for (int stream : site.sockets.heard[model]) {
-            if (stream == BoardModel.ANY) {
-                settable++;
-            } else {
-                hear.merge(stream, 1, Integer::sum);
-            }
-        }
-        int[] rising =
-                hear.values().stream().mapToInt(Integer::intValue).sorted().toArray();
-        int sum = most > 0 ? settable : 0;
-        return sum
-                + Arrays.stream(rising).skip(Math.max(0, rising.length - most)).sum();
-    }
-
     /** Strands of some kinds hang on ports that hear streams of those kinds. */
     private Row ports(int at, int group, boolean[] kinds, int most) {
         int[] room = IntStream.range(0, site.offers.length)
-                .map(m -> site.groupOf[m] == group && site.drives(m, Drives.PIXELS) ? room(m, most) : 0)
+                .map(m -> site.groupOf[m] == group && site.drives(m, Drives.PIXELS) ? site.sockets.hearing(m, most) : 0)
                 .toArray();
         return new Row() {
             @Override

@@ -97,6 +97,15 @@ record Point(double[][] arc, double[] used, double[][] board, double[][] served,
         return mixed;
     }
 
+    /** Boards at a spot on which a string may hang. */
+    double suited(Site site, int string, int spot) {
+        double sum = 0;
+        for (int m = 0; m < board[spot].length; m++) {
+            sum += site.suits(m, string) ? board[spot][m] : 0;
+        }
+        return sum;
+    }
+
     /** Boards, all together. */
     double boards() {
         return Arrays.stream(board).flatMapToDouble(Arrays::stream).sum();

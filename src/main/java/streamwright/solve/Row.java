@@ -90,6 +90,11 @@ interface Row {
         return 0;
     }
 
+    /** Of a stream that lies in a window of kept channels. */
+    default double window(int window) {
+        return 0;
+    }
+
     /** Of a strand at a spot, all in all. */
     default double strand(Strand strand, int spot) {
         double sum = hasStarts() ? start(spot) : 0;

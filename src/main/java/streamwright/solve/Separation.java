@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Finds cuts that a solution of the relaxation breaks, by minimum cuts on its support. */
@@ -101,19 +100,11 @@ final class Separation {
                 if (served > items.count[k] * point.used()[p]) {
                     found.add(Cut.usedSpot(k, items.count[k], p));
                 }
-                if (site.groups > 1 && served > items.count[k] * suited(point, k, p)) {
+                if (site.groups > 1 && served > items.count[k] * point.suited(site, items.sample[k], p)) {
                     found.add(Cut.suited(site, k, items.sample[k], items.count[k], p));
                 }
             }
         }
-    }
-
-    /** Boards at a spot that an item may hang on. */
-    private double suited(Point point, int item, int spot) {
-        return IntStream.range(0, site.offers.length)
-                .filter(m -> site.suits(m, items.sample[item]))
-                .mapToDouble(m -> point.board()[spot][m])
-                .sum();
     }
 
     private static MinCut support(Site site, Point point, int sinks) {

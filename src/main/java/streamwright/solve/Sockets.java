@@ -1,6 +1,7 @@
 package streamwright.solve;
 
 import java.util.Arrays;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import streamwright.yard.BoardModel;
 import streamwright.yard.BoardOffer;
@@ -50,6 +51,26 @@ final class Sockets {
 
     private static int[] ints(IntStream numbers) {
         return numbers.toArray();
+    }
+
+    /** Sockets of a model that hear some of so many streams, those that most hear. */
+    int hearing(int model, int streams) {
+        TreeMap<Integer, Integer> hear = new TreeMap<>();
+        int settable = 0;
+        for (int stream : heard[model]) {
+            if (stream == BoardModel.ANY) {
+                settable++;
+            } else {
+                hear.merge(stream, 1, Integer::sum);
+            }
+        }
+        int[] rising =
+                hear.values().stream().mapToInt(Integer::intValue).sorted().toArray();
+        int all = streams > 0 ? settable : 0;
+        return all
+                + Arrays.stream(rising)
+                        .skip(Math.max(0, rising.length - streams))
+                        .sum();
     }
 
     int count(int model) {
