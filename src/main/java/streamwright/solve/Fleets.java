@@ -96,7 +96,6 @@ final class Fleets {
         fleets.add(new Fleet(any, bound));
         for (int cases = casesLeft(); cases > 0 && !effort.stopped(); cases = casesLeft()) {
             Fleet least = fleets.remove();
-            raised.accept(Math.min(least.bound, cost.getAsDouble()));
             if (least.stuck || closes(least.bound)) {
                 fleets.add(least);
                 return;
@@ -107,6 +106,7 @@ final class Fleets {
                 raise(least, cases, workers);
                 fleets.add(least);
             }
+            raised.accept(Math.min(fleets.element().bound, cost.getAsDouble()));
         }
     }
 

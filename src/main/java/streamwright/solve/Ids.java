@@ -23,9 +23,13 @@ final class Ids {
 
     /**
      * Whether the cable's boards and one more of the model can be told apart. By Hall's theorem on intervals: no
-     * interval of IDs may hold the whole ranges of more boards than it has IDs.
+     * interval of IDs may hold the whole ranges of more boards than it has IDs. As many boards as the least range has IDs
+     * never do.
      */
     static boolean enough(Site site, Draft.Cable cable, int model) {
+        if (cable.size < site.idsAtLeast) {
+            return true;
+        }
         int[] least = new int[cable.size + 1];
         int[] most = new int[cable.size + 1];
         for (int i = 0; i <= cable.size; i++) {

@@ -329,33 +329,36 @@ final class Insertion {
 
     /** The new board between two positions of a cable. */
     private void at(Cable onto, int first, int last) {
-        boolean room = onto.size == 0
+        double fixed = alone.cost() + (onto.size == 0 ? site.cablePrice : 0);
+        double weightedFixed = fixed + boardFactor * freshPrice;
+        // what is quickly known to be too dear needs no look at IDs and streams
+        double least = weighed;
+        double trunk = 0;
+        int best = -1;
+        for (int at = first; at <= last && weightedFixed < least; at++) {
+            double longer = draft.detour(onto, at, freshSpot);
+            double wire = longer * site.trunkPrice;
+            if (weightedFixed + boardFactor * wire < least && lengthHolds(onto, at, freshSpot, longer)) {
+                least = weightedFixed + boardFactor * wire;
+                trunk = wire;
+                best = at;
+            }
+        }
+        int heard = best < 0 || !hasRoom(onto) ? -1 : freePort(onto, freshModel, null);
+        if (heard >= 0) {
+            take(fixed + freshPrice + trunk, least, null, heard, freeStream, freeChain);
+            cable = onto;
+            position = best;
+            spot = freshSpot;
+            model = freshModel;
+        }
+    }
+
+    private boolean hasRoom(Cable onto) {
+        return onto.size == 0
                 || (onto.size < onto.boards.length
                         && site.model(freshModel).addressed()
                         && roomForMore(onto, freshModel));
-        if (!room) {
-            return;
-        }
-        double fixed = alone.cost() + (onto.size == 0 ? site.cablePrice : 0);
-        double weightedFixed = fixed + boardFactor * freshPrice;
-        if (weightedFixed >= weighed) {
-            return;
-        }
-        int heard = freePort(onto, freshModel, null);
-        if (heard < 0) {
-            return;
-        }
-        for (int at = first; at <= last; at++) {
-            double longer = draft.detour(onto, at, freshSpot);
-            double wire = longer * site.trunkPrice;
-            if (weightedFixed + boardFactor * wire < weighed && lengthHolds(onto, at, freshSpot, longer)) {
-                take(fixed + freshPrice + wire, weightedFixed + boardFactor * wire, null, heard, freeStream, freeChain);
-                cable = onto;
-                position = at;
-                spot = freshSpot;
-                model = freshModel;
-            }
-        }
     }
 
     // of the new board in hand

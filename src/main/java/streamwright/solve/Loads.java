@@ -274,6 +274,9 @@ final class Loads {
 
     /** Whether a stream carries the picture of a chain by another one, {@code without} not counted. */
     private boolean shared(Cable cable, int stream, Chain chain, @Nullable Chain without) {
+        if (chain.pictures().length == 0 || cable.chains[stream] == 0) {
+            return false;
+        }
         for (int i = 0; i < cable.size; i++) {
             Hung board = cable.boards[i];
             for (int p = 0; p < board.ports.length; p++) {

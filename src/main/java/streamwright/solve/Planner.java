@@ -34,7 +34,7 @@ public final class Planner {
     private static final double SEARCH_OF_HUGE = 0.15;
 
     /** That share at least where streams differ: such layouts are more of a puzzle. */
-    private static final double SEARCH_OF_MIXED = 0.25;
+    private static final double SEARCH_OF_MIXED = 0.2;
 
     private static final double COLD = 0.0002;
     private static final double[] HEATS = {0.002, 0.005, 0.001, 0.01};

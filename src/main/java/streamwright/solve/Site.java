@@ -126,6 +126,9 @@ final class Site {
     /** Whether a full cable may run out of IDs before it runs out of boards. */
     final boolean idsMatter;
 
+    /** IDs that any model can be set to. */
+    final int idsAtLeast;
+
     /** Of each spot: the spots that are nearest to it, itself first. */
     final int[][] neighbours;
 
@@ -201,7 +204,11 @@ final class Site {
                 .mapToInt(c -> c.model().boardsPerCable())
                 .max()
                 .orElse(0);
-        idsMatter = Arrays.stream(offers).anyMatch(o -> Ids.most(o.model()) - Ids.least(o.model()) + 1 < boardsMost);
+        idsAtLeast = Arrays.stream(offers)
+                .mapToInt(o -> Ids.most(o.model()) - Ids.least(o.model()) + 1)
+                .min()
+                .orElse(0);
+        idsMatter = idsAtLeast < boardsMost;
         streams = Arrays.stream(controllers)
                 .mapToInt(c -> Math.min(c.model().streams(), sockets.streamsHeard))
                 .toArray();

@@ -21,7 +21,7 @@ import streamwright.yard.Yard;
 /** What cables carry: told apart without a gap, and a bound that no plan of a tiny yard undercuts. */
 class MakeupTest {
     private static final int YARDS = Integer.getInteger("makeupYards", 2_000);
-    private static final int MIXED = Integer.getInteger("mixedYards", 300);
+    private static final int MIXED = Integer.getInteger("mixedYards", 2_000);
     private static final int KINDS = 3;
     private static final int STREAMS = 4;
     private static final double ROUNDING = 1e-6;
