@@ -50,6 +50,39 @@ class LengthsTest {
         assertThat(far).isGreaterThan(10);
     }
 
+    /** The row of all cables weighs what those of a plan measure, several boards at one spot too. */
+    @Test
+    void cablesTogether() {
+        int plans = 0;
+        for (long seed = 0; seed < 400; seed++) {
+            Site site = site(seed);
+            Draft draft = new Draft(site);
+            new FirstFit(draft).run();
+            if (!draft.complete()) {
+                continue;
+            }
+            plans++;
+            Point point = Point.of(site, new Items(site), Snapshot.of(draft));
+            double[] lengths = Arrays.stream(draft.cables)
+                    .filter(cable -> cable.size > 0)
+                    .mapToDouble(cable -> cable.length)
+                    .toArray();
+            Row row = Lengths.together(site, lengths.length);
+            double sum = 0;
+            for (int spot = 0; spot < site.spots.length; spot++) {
+                for (int from = 0; from < point.arc().length; from++) {
+                    sum += point.arc()[from][spot] > 0 ? point.arc()[from][spot] * row.arc(from, spot) : 0;
+                }
+                for (int m = 0; m < site.offers.length; m++) {
+                    sum += point.board()[spot][m] * row.board(spot, m);
+                }
+            }
+            assertThat(sum).as("any %d", seed).isCloseTo(-Arrays.stream(lengths).sum(), within(1e-6));
+            assertThat(row.low()).isEqualTo(-lengths.length * site.cableMost);
+        }
+        assertThat(plans).isGreaterThan(40);
+    }
+
     /** A board takes a loop at either end, and each arc into its spot the rest of its length. */
     @Test
     void whatIsDrawnAtASpot() {
