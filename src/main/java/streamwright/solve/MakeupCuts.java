@@ -11,14 +11,16 @@ final class MakeupCuts {
 
     private final Site site;
     private final Items items;
+    private final Makeup makeup;
     private final List<Row> ports;
     private final WindowRows windows;
     private final Rounding rounding;
 
     /** @param ports rows of ports, that come in where they are broken */
-    MakeupCuts(Site site, Items items, List<Row> ports, WindowRows windows) {
+    MakeupCuts(Site site, Items items, Makeup makeup, List<Row> ports, WindowRows windows) {
         this.site = site;
         this.items = items;
+        this.makeup = makeup;
         this.ports = ports;
         this.windows = windows;
         rounding = new Rounding(site, items, false);
@@ -37,7 +39,7 @@ final class MakeupCuts {
             }
         }
         unsuited(point, found);
-        windows.broken(point, streams, found);
+        windows.broken(makeup, point, streams, found);
         return found;
     }
 

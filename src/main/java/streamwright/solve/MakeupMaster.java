@@ -90,7 +90,7 @@ final class MakeupMaster {
         // lengths and amps of what comes in are often larger than all before
         programme.unscaled();
         Windows windows = new Windows(site, items);
-        WindowRows windowRows = new WindowRows(site, items, limits, windows);
+        WindowRows windowRows = new WindowRows(site, items, windows);
         window = new MPVariable[sorts][windows.all.size()];
         for (MPVariable[] ofSort : window) {
             Arrays.setAll(ofSort, w -> programme.free(INF, 0));
@@ -110,7 +110,8 @@ final class MakeupMaster {
             if (window[s].length > 0) {
                 kinds.get(s).windows(cables, windowRows).forEach(row -> add(sort, row));
             }
-            cutsOf.add(new MakeupCuts(site, items, kinds.get(s).ports(), windowRows));
+            cutsOf.add(new MakeupCuts(
+                    site, items, makeups.sorts().get(s), kinds.get(s).ports(), windowRows));
         }
     }
 

@@ -13,13 +13,11 @@ final class WindowRows {
 
     private final Site site;
     private final Items items;
-    private final MasterLimits limits;
     private final List<Windows.Window> windows;
 
-    WindowRows(Site site, Items items, MasterLimits limits, Windows windows) {
+    WindowRows(Site site, Items items, Windows windows) {
         this.site = site;
         this.items = items;
-        this.limits = limits;
         this.windows = windows.all;
     }
 
@@ -41,11 +39,12 @@ final class WindowRows {
     /**
      * Those that are broken; none where channels are numbered anew.
      *
-     * @param point what a sort of cables does
+     * @param makeup of a sort of cables
+     * @param point what the sort does
      * @param streams of it in each window
      * @param rows to which they go
      */
-    void broken(Point point, double[] streams, List<Row> rows) {
+    void broken(Makeup makeup, Point point, double[] streams, List<Row> rows) {
         if (windows.isEmpty()) {
             return;
         }
@@ -59,15 +58,34 @@ final class WindowRows {
         }
         for (int p = 0; p < site.spots.length; p++) {
             for (int group = 0; group < site.groups; group++) {
-                int most = portsMost(p, group);
-                for (int kind = 0; kind < site.kinds.length; kind++) {
-                    boolean[] crowd = crowd(point, streams, p, along(point, p, group, kind), most);
+                int surest = surest(point, p, group);
+                for (int kind = 0; kind < site.kinds.length && surest >= 0; kind++) {
+                    Hearing hearing = new Hearing(p, group, surest, ports(group, 1), ports(group, makeup.most()[kind]));
+                    boolean[] crowd = crowd(point, streams, hearing, along(point, p, group, kind));
                     if (crowd.length > 0) {
-                        rows.add(heard(p, crowd, most));
+                        rows.add(heard(hearing, crowd));
                     }
                 }
             }
         }
+    }
+
+    /**
+     * Boards of a group at a spot.
+     *
+     * @param surest an item of the group: where a string of it is served, there is a board
+     * @param one ports of a board that hear one stream, at most
+     * @param all ports that hear any stream of the kind in hand, at most
+     */
+    private record Hearing(int spot, int group, int surest, int one, int all) {}
+
+    /** The item of a group that is most wholly served from a spot; -1 where none is. */
+    private int surest(Point point, int spot, int group) {
+        return IntStream.range(0, items.size)
+                .filter(k -> kept(k) && site.group[items.sample[k]] == group && point.served()[k][spot] > THERE)
+                .boxed()
+                .max(Comparator.comparingDouble(k -> point.served()[k][spot] / items.count[k]))
+                .orElse(-1);
     }
 
     private boolean kept(int item) {
@@ -81,17 +99,17 @@ final class WindowRows {
                 .sum();
     }
 
-    /** Ports of a spot's boards that hear one stream, at most. */
-    private int portsMost(int spot, int group) {
-        int boards = 0;
-        int ports = 0;
-        for (int m = 0; m < site.offers.length; m++) {
-            if (site.groupOf[m] == group && site.drives(m, Drives.PIXELS)) {
-                boards += limits.boardsMost(spot, m);
-                ports = Math.max(ports, site.sockets.hearing(m, 1));
-            }
-        }
-        return ports * Math.min(boards, site.spots[spot].most());
+    private boolean hears(int model, int group) {
+        return site.groupOf[model] == group && site.drives(model, Drives.PIXELS);
+    }
+
+    /** Ports of a board of a group that hear some of so many streams, at most. */
+    private int ports(int group, int streams) {
+        return IntStream.range(0, site.offers.length)
+                .filter(m -> hears(m, group))
+                .map(m -> site.sockets.hearing(m, streams))
+                .max()
+                .orElse(0);
     }
 
     /** Items of a kind and group that lead strands at a spot, by channel. */
@@ -108,7 +126,12 @@ final class WindowRows {
     }
 
     /** Neighbours among them whose strands are too many for the streams that hold any; none where they are not. */
-    private boolean[] crowd(Point point, double[] streams, int spot, int[] along, int most) {
+    private boolean[] crowd(Point point, double[] streams, Hearing hearing, int[] along) {
+        int spot = hearing.spot;
+        double more = -point.served()[hearing.surest][spot] / items.count[hearing.surest];
+        for (int m = 0; m < site.offers.length; m++) {
+            more += hears(m, hearing.group) ? point.board()[spot][m] : 0;
+        }
         double worst = BROKEN;
         boolean[] crowd = new boolean[0];
         for (int from = 0; from < along.length; from++) {
@@ -117,7 +140,7 @@ final class WindowRows {
             for (int to = from; to < along.length; to++) {
                 set[along[to]] = true;
                 strands += point.led()[along[to]][spot];
-                double broken = strands - most * holding(streams, set);
+                double broken = strands - hearing.one * holding(streams, set) - hearing.all * more;
                 if (broken > worst) {
                     worst = broken;
                     crowd = set.clone();
@@ -147,8 +170,12 @@ final class WindowRows {
         };
     }
 
-    /** Strands at a spot hear streams that hold their heads, each on so many ports at most. */
-    private Row heard(int at, boolean[] heads, int most) {
+    /**
+     * Strands at a spot hear streams that hold their heads: those of one board on so many ports for each such stream, those of
+     * any board more on as many as hear their kind. Where there is no board nothing is served, so the surest item tells how
+     * far there is a first one.
+     */
+    private Row heard(Hearing hearing, boolean[] heads) {
         return new Row() {
             @Override
             public boolean hasHeads() {
@@ -157,12 +184,27 @@ final class WindowRows {
 
             @Override
             public double head(int item, int spot) {
-                return spot == at && heads[item] ? -1 : 0;
+                return spot == hearing.spot && heads[item] ? -1 : 0;
             }
 
             @Override
             public double window(int window) {
-                return windows.get(window).holdsAny(heads) ? most : 0;
+                return windows.get(window).holdsAny(heads) ? hearing.one : 0;
+            }
+
+            @Override
+            public double board(int spot, int model) {
+                return spot == hearing.spot && hears(model, hearing.group) ? hearing.all : 0;
+            }
+
+            @Override
+            public int onlyItem() {
+                return hearing.surest;
+            }
+
+            @Override
+            public double item(int item, int spot) {
+                return spot == hearing.spot && item == hearing.surest ? -hearing.all / (double) items.count[item] : 0;
             }
         };
     }
