@@ -82,7 +82,7 @@ final class Loads {
             return cable.load[stream];
         }
         if (!site.kept.on) {
-            return then.pictures().length > 0 && shared(cable, stream, then, null) ? -1 : cable.load[stream];
+            return shared(cable, stream, then, null) ? -1 : cable.load[stream];
         }
         long growth = 0;
         for (int part = 0; part < site.sockets.parts(model); part++) {
@@ -114,7 +114,7 @@ final class Loads {
                 cable.first[s] = alone ? low : Math.min(low, cable.first[s]);
                 cable.behind[s] = Math.max(low + pixels * (long) width, alone ? 0 : cable.behind[s]);
                 cable.load[s] = (int) ((cable.behind[s] - cable.first[s]) / width);
-            } else if (chain.pictures().length == 0 || !shared(cable, s, chain, null)) {
+            } else if (!shared(cable, s, chain, null)) {
                 cable.load[s] += pixels;
                 channels[cable.controller] += pixels * (long) width;
             }
@@ -136,7 +136,7 @@ final class Loads {
                 cable.first[s] = first;
                 cable.behind[s] = behind;
                 cable.load[s] = cable.chains[s] == 0 ? 0 : (int) ((behind - first) / width);
-            } else if (chain.pictures().length == 0 || !shared(cable, s, chain, null)) {
+            } else if (!shared(cable, s, chain, null)) {
                 int pixels = pixels(chain, model, part);
                 cable.load[s] -= pixels;
                 channels[cable.controller] -= pixels * (long) width;
@@ -166,10 +166,8 @@ final class Loads {
             if (s >= cable.load.length || !kindFits(cable, s, now, then)) {
                 return false;
             }
-            int less = now == null || (now.pictures().length > 0 && shared(cable, s, now, now))
-                    ? 0
-                    : pixels(now, model, part);
-            int own = then.pictures().length > 0 && shared(cable, s, then, now) ? 0 : pixels(then, model, part);
+            int less = now == null || shared(cable, s, now, now) ? 0 : pixels(now, model, part);
+            int own = shared(cable, s, then, now) ? 0 : pixels(then, model, part);
             boolean behindOthers = own > 0 && cable.chains[s] > (now == null ? 0 : 1);
             if (cable.load[s] - less + own > site.limit[cable.controller][then.kind()]
                     || (behindOthers && !site.sockets.addressed[model])) {

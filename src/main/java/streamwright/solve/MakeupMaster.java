@@ -76,7 +76,7 @@ final class MakeupMaster {
     private final List<Listed> arcs = new ArrayList<>();
     private final List<Listed> columns = new ArrayList<>();
 
-    MakeupMaster(Site site, Items items, Strands strands, Makeups makeups, double[] missing) {
+    MakeupMaster(Site site, Items items, Strands strands, Makeups makeups, double[] missing, Windows windows) {
         this.site = site;
         this.items = items;
         this.strands = strands;
@@ -87,9 +87,8 @@ final class MakeupMaster {
                 .toList();
         standing = new Standing(site, items, limits, programme, Master.Kind.linear(missing), sorts);
         programme.afresh();
-        // lengths and amps of what comes in are often larger than all before
+        // rows come in all along, and scaled anew it would know nothing of its last basis
         programme.unscaled();
-        Windows windows = new Windows(site, items);
         WindowRows windowRows = new WindowRows(site, items, windows);
         window = new MPVariable[sorts][windows.all.size()];
         for (MPVariable[] ofSort : window) {

@@ -23,6 +23,7 @@ final class MakeupProof {
     private final Effort effort;
     private final int[] need;
     private final double[] missing;
+    private final Windows windows;
     private final PriorityQueue<MakeupCase> open = new PriorityQueue<>(Comparator.comparingDouble(c -> c.bound));
 
     /** The least bound of what cannot be told apart further. */
@@ -50,6 +51,7 @@ final class MakeupProof {
         this.effort = effort;
         solving = new Closings<>(workers, effort.workers());
         missing = MasterLimits.missingPrices(site, items);
+        windows = new Windows(site, items);
         need = beginning.need;
         int streams = IntStream.of(site.streams).max().orElse(1);
         Makeups any = Makeups.any(site.kinds.length, streams, beginning.cables);
@@ -61,7 +63,7 @@ final class MakeupProof {
     }
 
     private MakeupMaster master(Makeups makeups) {
-        MakeupMaster master = new MakeupMaster(site, items, strands, makeups, missing);
+        MakeupMaster master = new MakeupMaster(site, items, strands, makeups, missing, windows);
         master.addRows(rows);
         return master;
     }
