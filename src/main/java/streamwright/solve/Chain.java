@@ -15,7 +15,7 @@ import streamwright.yard.Drives;
  * @param amps drawn from the board, injections included
  * @param kind of its pixels; for outputs, which are whole pixels of any, the kind it lies on
  * @param from with kept channels the channel of its first pixel, null pixels included; else nothing
- * @param pictures where there are copies, of each string its picture and nulls; else empty
+ * @param pictures where some string has a copy, or is one, of each its picture and nulls; else empty
  */
 record Chain(int[] strings, double cost, int pixels, double amps, int kind, long from, long[] pictures) {
     private static final long[] UNTOLD = {};
@@ -53,7 +53,7 @@ record Chain(int[] strings, double cost, int pixels, double amps, int kind, long
                         amps,
                         kind,
                         site.kept.channel[strings[0]] - lead.nulls() * (long) site.kept.width[kind],
-                        site.copies ? pictures(site, lead.nulls(), strings) : UNTOLD);
+                        anyCopied(site, strings) ? pictures(site, lead.nulls(), strings) : UNTOLD);
     }
 
     /** The same strings, less or more some of them, from another spot or at another time; null where a rule forbids it. */
@@ -62,6 +62,15 @@ record Chain(int[] strings, double cost, int pixels, double amps, int kind, long
         return chains.site.sort[some[0]] == Drives.OUTPUTS
                 ? Blocks.of(chains.site, model, some, kind, from)
                 : chains.of(spot, model, some);
+    }
+
+    private static boolean anyCopied(Site site, int[] strings) {
+        for (int string : strings) {
+            if (site.copied[string]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static long[] pictures(Site site, int leadNulls, int[] strings) {

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * measure: so the last answers are kept, each in the one place that its hash gives it. Not for several threads.
  */
 final class Chains {
-    private static final int KEPT = 1 << 16;
+    private static final int KEPT = 1 << 19;
 
     private record Answer(
             int spot, int model, int[] strings, @Nullable Chain chain) {}
@@ -24,7 +24,7 @@ final class Chains {
     @Nullable
     Chain of(int spot, int model, int[] strings) {
         int hash = (Arrays.hashCode(strings) * 31 + spot) * 31 + model;
-        int place = ((hash * 0x9E3779B9) >>> 16) & (KEPT - 1);
+        int place = ((hash * 0x9E3779B9) >>> 13) & (KEPT - 1);
         Answer answer = kept[place];
         if (answer != null && answer.spot == spot && answer.model == model && Arrays.equals(answer.strings, strings)) {
             return answer.chain;

@@ -292,6 +292,7 @@ final class Insertion {
 
     private void onNewBoard(int string, int m, int s, double price) {
         if (!alone(string, s, m)
+                || alone.cost() + boardFactor * price >= weighed
                 || !draft.spotTakes(s, alone.amps())
                 || alone.amps() > site.model(m).ampsMost()) {
             return;

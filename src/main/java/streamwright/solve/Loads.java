@@ -132,7 +132,7 @@ final class Loads {
                 cable.kind[s] = Draft.FREE;
             }
             if (site.kept.on) {
-                window(cable, s, null);
+                measure(cable, s, null);
                 cable.first[s] = first;
                 cable.behind[s] = behind;
                 cable.load[s] = cable.chains[s] == 0 ? 0 : (int) ((behind - first) / width);
@@ -188,23 +188,18 @@ final class Loads {
             }
             long low = from(then, model, part);
             long high = low + pixels(then, model, part) * (long) width;
-            if (!besideAll(cable, s, now, then, low, high)) {
+            window(cable, s, now);
+            // every port of a board without an address begins with the stream
+            if (behind > 0 && !site.sockets.addressed[model] && low != first) {
                 return false;
             }
-            boolean alone = cable.chains[s] == (now == null ? 0 : 1);
-            if (!alone) {
-                window(cable, s, now);
-                // every port of a board without an address begins with the stream
-                if (!site.sockets.addressed[model] && low != first) {
-                    return false;
-                }
-                low = Math.min(low, first);
-                high = Math.max(high, behind);
-            }
+            long least = Math.min(low, first);
+            long most = Math.max(high, behind);
             int begin = site.controllers[cable.controller].firstChannel();
-            if ((high - low) / width > site.limit[cable.controller][then.kind()]
-                    || low < begin
-                    || high > begin + site.channelsMost[cable.controller]) {
+            if ((most - least) / width > site.limit[cable.controller][then.kind()]
+                    || least < begin
+                    || most > begin + site.channelsMost[cable.controller]
+                    || !besideAll(cable, s, now, then, low, high)) {
                 return false;
             }
         }
@@ -233,8 +228,7 @@ final class Loads {
                     }
                     long from = from(other, board.model, part);
                     long to = from + pixels(other, board.model, part) * (long) width;
-                    boolean copies = pixelsOf(other) && pixelsOf(then) && !then.unlike(other);
-                    if ((low - from) % width != 0 || (low < to && from < high && !copies)) {
+                    if ((low - from) % width != 0 || (low < to && from < high && !copies(then, other))) {
                         return false;
                     }
                 }
@@ -243,12 +237,25 @@ final class Loads {
         return true;
     }
 
+    private boolean copies(Chain one, Chain other) {
+        return pixelsOf(one) && pixelsOf(other) && !one.unlike(other);
+    }
+
     private boolean pixelsOf(Chain chain) {
         return site.sort[chain.head()] == Drives.PIXELS && chain.pictures().length > 0;
     }
 
-    /** Finds the window of a stream without one of its chains. */
+    /** Finds the window of a stream without one of its chains: it ends at 0 where there are no others. */
     private void window(Cable cable, int stream, @Nullable Chain without) {
+        if (without != null) {
+            measure(cable, stream, without);
+        } else {
+            first = cable.chains[stream] > 0 ? cable.first[stream] : Long.MAX_VALUE;
+            behind = cable.chains[stream] > 0 ? cable.behind[stream] : 0;
+        }
+    }
+
+    private void measure(Cable cable, int stream, @Nullable Chain without) {
         first = Long.MAX_VALUE;
         behind = 0;
         for (int i = 0; i < cable.size; i++) {

@@ -87,6 +87,9 @@ final class Site {
     /** Of each string: the string whose picture it shows, itself or the one it copies. */
     final int[] picture;
 
+    /** Of each string: whether another shows the same picture. */
+    final boolean[] copied;
+
     /** Of each string: the leads that may reach it, by spot and cheapest first. */
     final Wire[][] leads;
 
@@ -193,6 +196,14 @@ final class Site {
                 .map(i -> props.get(prop[i]).copyOf() == null ? pixels[i] : 0)
                 .toArray();
         picture = Fixtures.pictures(yard, prop);
+        int[] shown = new int[picture.length];
+        for (int original : picture) {
+            shown[original]++;
+        }
+        copied = new boolean[picture.length];
+        for (int i = 0; i < copied.length; i++) {
+            copied[i] = shown[picture[i]] > 1;
+        }
         draw = new double[strings.length];
         for (int i = 0; i < strings.length; i++) {
             draw[i] = sort[i] == Drives.PIXELS ? pixels[i] * kinds[kind[i]].amps() * yard.brightness() : 0;
