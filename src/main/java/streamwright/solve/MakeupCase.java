@@ -8,7 +8,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import streamwright.yard.Drives;
 
 /** All plans whose cables have certain make-ups, and a bound on them. */
 final class MakeupCase {
@@ -20,9 +19,6 @@ final class MakeupCase {
     private static final int PATIENCE = 3;
 
     private static final double GAIN = 1e-3;
-
-    /** How much less it counts that kinds are mixed where all are known to be on the cable. */
-    private static final double KNOWN = 0.3;
 
     final Makeups makeups;
     final Chosen chosen;
@@ -170,54 +166,14 @@ final class MakeupCase {
     /** How to tell a case apart: a sort by its streams of a kind. */
     record Split(int sort, int kind, int upTo) {}
 
-    /** Where kinds are mixed most; null where all is told apart. */
+    /** How to tell it apart by what cables carry; null where that is known. */
     @Nullable
-    Split split() {
-        Split best = null;
-        double most = -1;
-        for (int s = 0; s < makeups.sorts().size(); s++) {
-            Makeup makeup = makeups.sorts().get(s);
-            if (makeup.isKnown(makeups.streams())) {
-                continue;
-            }
-            double[] mixed = s < points.size() ? mixed(points.get(s)) : new double[site.kinds.length];
-            for (int k = 0; k < mixed.length; k++) {
-                int least = makeup.least()[k];
-                int upper = makeup.most()[k];
-                if (upper > least) {
-                    double score = mixed[k] * (least == 0 ? 1 : KNOWN);
-                    if (score > most) {
-                        most = score;
-                        best = new Split(s, k, least == 0 ? 0 : (least + upper - 1) / 2);
-                    }
-                }
-            }
-        }
-        return best;
+    MakeupSplit split() {
+        return MakeupSplit.of(site, items, makeups, points);
     }
 
     /** The spot at which to tell it apart where all else is told; -1 where there is none. */
     int spot() {
         return chosen.leastDecided(used);
-    }
-
-    /** Of each kind, how many strands hang at spots where there are others too. */
-    private double[] mixed(Point point) {
-        double[] mixed = new double[site.kinds.length];
-        for (int p = 0; p < site.spots.length; p++) {
-            double[] of = new double[mixed.length];
-            double all = 0;
-            for (int k = 0; k < items.size; k++) {
-                int string = items.sample[k];
-                // outputs go on streams of any kind
-                double led = site.sort[string] == Drives.OUTPUTS ? 0 : point.led()[k][p];
-                of[site.kind[string]] += led;
-                all += led;
-            }
-            for (int k = 0; k < mixed.length; k++) {
-                mixed[k] += Math.min(of[k], all - of[k]);
-            }
-        }
-        return mixed;
     }
 }

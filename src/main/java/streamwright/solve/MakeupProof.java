@@ -117,7 +117,7 @@ final class MakeupProof {
     /** Tells a case apart by what cables carry; where that is known, by a spot with boards or without. */
     private void apart(MakeupCase one) {
         Left left = new Left(one.master().bindingCuts(), one.master().nearly(NEAR * one.bound));
-        MakeupCase.Split split = one.split();
+        MakeupSplit split = one.split();
         if (split != null) {
             one.makeups.apart(split.sort(), split.kind(), split.upTo()).stream()
                     .filter(part -> part.makeups().holds(need))

@@ -39,6 +39,12 @@ public final class Planner {
     private static final double COLD = 0.0002;
     private static final double[] HEATS = {0.002, 0.005, 0.001, 0.01};
 
+    /** Where streams differ, all but one in so many rounds are short ones after a shake. */
+    private static final int ROUNDS = 4;
+
+    private static final double SHORT = 0.2;
+    private static final double HEAT_SHAKEN = 0.003;
+
     private final Site site;
     private final Effort effort;
     private final Incumbent incumbent;
@@ -261,21 +267,30 @@ public final class Planner {
         }
     }
 
-    /** Anneals again and again from the best plan, now cooler and now hotter, while time remains. */
+    /** Anneals again and again from the best plan, now cooler and now hotter, or shaken, while time remains. */
     private void searchOn(int w, BooleanSupplier needed) {
         BooleanSupplier stop = () -> needed.getAsBoolean() || effort.stopped();
         double seconds = Math.max(1, site.strings.length / 60.0);
+        boolean puzzle = site.streamsDiffer && site.strings.length <= LARGE;
         for (int round = 0; !stop.getAsBoolean(); round++) {
             Snapshot best = incumbent.best();
             if (best == null) {
                 return;
             }
             best.into(drafts.get(w));
+            Search search = searches.get(w);
+            boolean shaken = puzzle && round % ROUNDS != 0;
             long from = System.nanoTime();
-            double span = Math.min(seconds, effort.secondsLeft());
+            double span = Math.min(shaken ? SHORT * seconds : seconds, effort.secondsLeft());
             DoubleSupplier done = () -> (System.nanoTime() - from) / 1e9 / span;
-            searches.get(w).repack(() -> stop.getAsBoolean() || done.getAsDouble() >= 0.5);
-            searches.get(w).anneal(step -> done.getAsDouble(), HEATS[round % HEATS.length], COLD, stop);
+            double heat = HEATS[(puzzle ? round / ROUNDS : round) % HEATS.length];
+            if (shaken) {
+                heat = HEAT_SHAKEN;
+                search.shake();
+            } else {
+                search.repack(() -> stop.getAsBoolean() || done.getAsDouble() >= 0.5);
+            }
+            search.anneal(step -> done.getAsDouble(), heat, COLD, stop);
             offer(drafts.get(w));
         }
     }

@@ -11,6 +11,9 @@ final class Ruin {
     /** One in so many is a whole stream where streams are not all alike, and one a whole cable. */
     private static final int WIDE = 32;
 
+    /** One in so many neighbours is passed over where cables are taken down. */
+    private static final int SKIPPED = 3;
+
     private final Draft draft;
     private final Site site;
     private final Nearby nearby;
@@ -48,6 +51,19 @@ final class Ruin {
             cable(random.nextInt(draft.at.length));
         } else {
             near();
+        }
+        gather();
+    }
+
+    /** Takes neighbouring cables down, no more than so many. */
+    void cables(int most) {
+        count = 0;
+        int left = most;
+        for (int near : nearby.of(random.nextInt(draft.at.length))) {
+            if (left > 0 && draft.at[near] != null && random.nextInt(SKIPPED) != 0) {
+                cable(near);
+                left--;
+            }
         }
         gather();
     }

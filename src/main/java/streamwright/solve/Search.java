@@ -18,6 +18,8 @@ final class Search {
     /** With more strings than this, not every best layout met is worth the time to save it. */
     private static final int SMALL = 300;
 
+    private static final long RANKS = 1_000_000;
+
     private final Draft draft;
     private final Site site;
     private final Insertion insertion;
@@ -26,6 +28,9 @@ final class Search {
     private final Nearby nearby;
     private final SplittableRandom random;
     private final Ruin ruin;
+
+    /** Whether strings of one kind are put back before those of the next. */
+    private boolean kindByKind;
 
     /** Told of plans that are better than all before in one annealing, while it goes on. */
     Consumer<Snapshot> better = plan -> {};
@@ -52,6 +57,16 @@ final class Search {
         if (repack.run(stop) && draft.complete()) {
             better.accept(Snapshot.of(draft));
         }
+    }
+
+    /** Takes two or three neighbouring cables down and hangs all anew: what they carry changes together then. */
+    void shake() {
+        draft.record();
+        ruin.cables(2 + random.nextInt(2));
+        kindByKind = random.nextBoolean();
+        recreate(0.2 + 0.8 * random.nextDouble());
+        kindByKind = false;
+        draft.keep();
     }
 
     /** How far an annealing is: 0 at its begin, 1 at its end. */
@@ -129,6 +144,14 @@ final class Search {
         }
     }
 
+    private long key(int choice, int string) {
+        return switch (choice) {
+            case 1 -> -site.pixels[string];
+            case 2 -> -nearby.remoteness(string);
+            default -> site.leads[string].length;
+        };
+    }
+
     private void sort(int[] loose) {
         for (int i = loose.length - 1; i > 0; i--) {
             int j = random.nextInt(i + 1);
@@ -137,16 +160,14 @@ final class Search {
             loose[j] = keep;
         }
         int choice = random.nextInt(4);
-        if (choice == 0) {
+        long[] rank = random.longs(kindByKind ? site.kinds.length : 0, 0, RANKS).toArray();
+        if (choice == 0 && !kindByKind) {
             return;
         }
         long[] keys = new long[loose.length];
         for (int i = 0; i < loose.length; i++) {
             int string = loose[i];
-            long key = choice == 1
-                    ? -site.pixels[string]
-                    : choice == 2 ? -nearby.remoteness(string) : site.leads[string].length;
-            keys[i] = (key << 20) + i;
+            keys[i] = ((kindByKind ? rank[site.kind[string]] : key(choice, string)) << 20) + i;
         }
         Arrays.sort(keys);
         int[] was = loose.clone();
