@@ -54,7 +54,7 @@ record MakeupSplit(int sort, int kind, int upTo) {
      * @param point what it has of some cables
      * @param streams of a cable
      */
-    private record Broken(Site site, Items items, Point point, int cables, int streams) {
+    record Broken(Site site, Items items, Point point, int cables, int streams) {
         boolean[] all() {
             boolean[] kinds = new boolean[site.kinds.length];
             Arrays.fill(kinds, true);

@@ -39,7 +39,10 @@ public final class Planner {
     private static final double COLD = 0.0002;
     private static final double[] HEATS = {0.002, 0.005, 0.001, 0.01};
 
-    /** Where streams differ, all but one in so many rounds are short ones after a shake. */
+    /** Where streams differ, a search is annealing for this share of its time, then shakes. */
+    private static final double ANNEALED = 0.6;
+
+    /** All but one in so many rounds are short ones after a shake there. */
     private static final int ROUNDS = 4;
 
     private static final double SHORT = 0.2;
@@ -50,12 +53,17 @@ public final class Planner {
     private final Incumbent incumbent;
     private final List<Draft> drafts = new ArrayList<>();
     private final List<Search> searches = new ArrayList<>();
+
+    /** Whether what cables carry is the hard part, and few enough hang on them to hang all anew. */
+    private final boolean puzzle;
+
     private double hand = Double.NaN;
 
     private Planner(Site site, Effort effort, Incumbent incumbent) {
         this.site = site;
         this.effort = effort;
         this.incumbent = incumbent;
+        puzzle = site.streamsDiffer && site.strings.length <= LARGE;
         Nearby nearby = new Nearby(site);
         SplittableRandom random = new SplittableRandom(effort.seed());
         for (int w = 0; w < effort.workers(); w++) {
@@ -215,7 +223,11 @@ public final class Planner {
             long from = System.nanoTime();
             DoubleSupplier done = () -> (System.nanoTime() - from) / 1e9 / seconds;
             search.repack(() -> effort.stopped() || done.getAsDouble() >= 1);
-            search.anneal(step -> done.getAsDouble(), HOT, COLD, effort::stopped);
+            search.anneal(step -> done.getAsDouble() / (puzzle ? ANNEALED : 1), HOT, COLD, effort::stopped);
+            if (puzzle) {
+                offer(drafts.get(w));
+                searchOn(w, 1, () -> done.getAsDouble() >= 1);
+            }
         }
         return drafts.get(w);
     }
@@ -241,7 +253,7 @@ public final class Planner {
             return;
         }
         AtomicBoolean needed = new AtomicBoolean();
-        FutureTask<Void> beside = new FutureTask<>(() -> searchOn(drafts.size() - 1, needed::get), null);
+        FutureTask<Void> beside = new FutureTask<>(() -> searchOn(drafts.size() - 1, 0, needed::get), null);
         Thread thread = new Thread(beside, "streamwright-search");
         thread.setDaemon(true);
         thread.start();
@@ -257,7 +269,7 @@ public final class Planner {
             for (int w = 0; w < drafts.size(); w++) {
                 int worker = w;
                 work.add(() -> {
-                    searchOn(worker, () -> false);
+                    searchOn(worker, 0, () -> false);
                     return null;
                 });
             }
@@ -267,12 +279,15 @@ public final class Planner {
         }
     }
 
-    /** Anneals again and again from the best plan, now cooler and now hotter, or shaken, while time remains. */
-    private void searchOn(int w, BooleanSupplier needed) {
+    /**
+     * Anneals again and again from the best plan, now cooler and now hotter, or shaken, while time remains.
+     *
+     * @param first round of the series to begin with: that of 0 is without a shake
+     */
+    private void searchOn(int w, int first, BooleanSupplier needed) {
         BooleanSupplier stop = () -> needed.getAsBoolean() || effort.stopped();
         double seconds = Math.max(1, site.strings.length / 60.0);
-        boolean puzzle = site.streamsDiffer && site.strings.length <= LARGE;
-        for (int round = 0; !stop.getAsBoolean(); round++) {
+        for (int round = first; !stop.getAsBoolean(); round++) {
             Snapshot best = incumbent.best();
             if (best == null) {
                 return;
