@@ -13,7 +13,7 @@ import streamwright.yard.Yard;
 /** What a yard with kept channels would cost if they were numbered anew: what keeping them is worth is the user's to say. */
 final class NumberedAnew {
     /** Share of the time that goes to it. */
-    private static final double SHARE = 0.1;
+    private static final double SHARE = 0.06;
 
     private static final int EFFORT = 1;
 
@@ -37,7 +37,12 @@ final class NumberedAnew {
         }
         Yard anew = yard.numberedAnew();
         Budget share = new Budget(
-                SHARE * all.seconds(), all.effort() > 0 ? EFFORT : 0, all.seed(), all.workers(), all.interrupted());
+                SHARE * all.seconds(),
+                all.effort() > 0 ? EFFORT : 0,
+                all.seed(),
+                all.workers(),
+                all.interrupted(),
+                false);
         double cost = cost(anew, ground, kept);
         if (engine.plan(anew, ground, share, Outcome.SILENT) instanceof Outcome.Found found) {
             cost = Math.min(cost, cost(anew, ground, found.layout()));

@@ -10,8 +10,13 @@ import java.util.function.BooleanSupplier;
  * @param seed of all that is random
  * @param workers threads
  * @param interrupted asked often; true ends planning with the best so far
+ * @param proving whether a bound is wanted too: else all goes into the search
  */
-public record Budget(double seconds, int effort, long seed, int workers, BooleanSupplier interrupted) {
+public record Budget(double seconds, int effort, long seed, int workers, BooleanSupplier interrupted, boolean proving) {
+    public Budget(double seconds, int effort, long seed, int workers, BooleanSupplier interrupted) {
+        this(seconds, effort, seed, workers, interrupted, true);
+    }
+
     public static Budget seconds(double seconds) {
         return new Budget(seconds, 0, 1, 2, () -> false);
     }

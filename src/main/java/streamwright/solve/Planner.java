@@ -116,7 +116,7 @@ public final class Planner {
         });
         incumbent.raise(LeastCost.of(site));
         Planner planner = new Planner(site, effort, incumbent);
-        planner.run(starts);
+        planner.run(starts, budget.proving());
         Snapshot best = incumbent.best();
         return best == null
                 ? new Outcome.Stopped()
@@ -128,7 +128,7 @@ public final class Planner {
                         budget.interrupted().getAsBoolean());
     }
 
-    private void run(List<Layout> starts) {
+    private void run(List<Layout> starts, boolean proving) {
         ExecutorService workers = Executors.newFixedThreadPool(effort.workers(), task -> {
             Thread thread = new Thread(task, "streamwright-worker");
             thread.setDaemon(true);
@@ -140,8 +140,11 @@ public final class Planner {
             while (incumbent.best() == null && !effort.stopped() && effort.level() == 0) {
                 search(workers);
             }
-            if (!effort.stopped()) {
+            if (proving && !effort.stopped()) {
                 prove(workers);
+            }
+            if (!incumbent.proved() && effort.level() == 0) {
+                searchOn(workers);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -264,18 +267,20 @@ public final class Planner {
             thread.join();
         }
         beside.get();
-        if (!incumbent.proved()) {
-            List<Callable<Void>> work = new ArrayList<>();
-            for (int w = 0; w < drafts.size(); w++) {
-                int worker = w;
-                work.add(() -> {
-                    searchOn(worker, 0, () -> false);
-                    return null;
-                });
-            }
-            for (Future<Void> result : workers.invokeAll(work)) {
-                result.get();
-            }
+    }
+
+    /** All workers, while time remains. */
+    private void searchOn(ExecutorService workers) throws InterruptedException, ExecutionException {
+        List<Callable<Void>> work = new ArrayList<>();
+        for (int w = 0; w < drafts.size(); w++) {
+            int worker = w;
+            work.add(() -> {
+                searchOn(worker, 0, () -> false);
+                return null;
+            });
+        }
+        for (Future<Void> result : workers.invokeAll(work)) {
+            result.get();
         }
     }
 
