@@ -8,7 +8,11 @@ import org.jspecify.annotations.Nullable;
  * measure: so the last answers are kept, each in the one place that its hash gives it. Not for several threads.
  */
 final class Chains {
-    private static final int KEPT = 1 << 19;
+    /** A power of two; all together they take a small part of the memory that there is. */
+    private static final int KEPT =
+            Integer.highestOneBit((int) Math.min(1 << 19, Runtime.getRuntime().maxMemory() >> 12));
+
+    private static final int UNUSED_BITS = 1 + Integer.numberOfLeadingZeros(KEPT);
 
     private record Answer(
             int spot, int model, int[] strings, @Nullable Chain chain) {}
@@ -24,7 +28,7 @@ final class Chains {
     @Nullable
     Chain of(int spot, int model, int[] strings) {
         int hash = (Arrays.hashCode(strings) * 31 + spot) * 31 + model;
-        int place = ((hash * 0x9E3779B9) >>> 13) & (KEPT - 1);
+        int place = (hash * 0x9E3779B9) >>> UNUSED_BITS;
         Answer answer = kept[place];
         if (answer != null && answer.spot == spot && answer.model == model && Arrays.equals(answer.strings, strings)) {
             return answer.chain;
