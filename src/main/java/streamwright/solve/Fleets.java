@@ -25,6 +25,11 @@ final class Fleets {
     /** By how much the bound is raised at once, as a share of the cost. */
     private static final double STEP = 0.01;
 
+    /** How far above the least of all others, where that is less: when time ends, what is above it is of no use. */
+    private static final double AHEAD = 0.003;
+
+    private static final double INF = Double.POSITIVE_INFINITY;
+
     /** Cases to solve for each level of effort. */
     private static final int CASES = 30;
 
@@ -132,7 +137,9 @@ final class Fleets {
 
     private void raise(Fleet fleet, int cases, ExecutorService workers)
             throws InterruptedException, ExecutionException {
-        double target = Math.min(cost.getAsDouble(), fleet.bound + STEP * cost.getAsDouble());
+        double ahead =
+                Math.max(fleet.bound, fleets.isEmpty() ? INF : fleets.element().bound) + AHEAD * cost.getAsDouble();
+        double target = Math.min(Math.min(cost.getAsDouble(), fleet.bound + STEP * cost.getAsDouble()), ahead);
         MakeupCase.Listing listing = fleet.listing;
         if (listing == null || listing.below() < target) {
             relaxation.hold(fleet.counts);
@@ -203,6 +210,6 @@ final class Fleets {
                         && counts.leastCables() <= fleet.counts.mostCables())
                 .mapToDouble(fleet -> fleet.bound)
                 .min()
-                .orElse(Double.POSITIVE_INFINITY);
+                .orElse(INF);
     }
 }
