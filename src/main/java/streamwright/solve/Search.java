@@ -61,12 +61,10 @@ final class Search {
 
     /** Takes two or three neighbouring cables down and hangs all anew: what they carry changes together then. */
     void shake() {
-        draft.record();
         ruin.cables(2 + random.nextInt(2));
         kindByKind = random.nextBoolean();
         recreate(0.2 + 0.8 * random.nextDouble());
         kindByKind = false;
-        draft.keep();
     }
 
     /** How far an annealing is: 0 at its begin, 1 at its end. */
