@@ -163,9 +163,6 @@ final class MakeupCase {
         return all;
     }
 
-    /** How to tell a case apart: a sort by its streams of a kind. */
-    record Split(int sort, int kind, int upTo) {}
-
     /** How to tell it apart by what cables carry; null where that is known. */
     @Nullable
     MakeupSplit split() {

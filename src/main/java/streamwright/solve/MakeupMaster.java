@@ -102,6 +102,11 @@ final class MakeupMaster {
             int cables = makeups.cables().get(s);
             add(s, Rows.cables(site, cables, cables));
             Rows.ofSomeCables(site, items).forEach(row -> add(sort, row));
+            for (int m = 0; m < site.offers.length; m++) {
+                if (!makeups.sorts().get(s).has(site.sockets.addressed[m])) {
+                    standing.without(s, m);
+                }
+            }
             kinds.get(s).pixels(cables).forEach(row -> add(sort, row));
             if (site.cableMost < INF) {
                 add(s, Lengths.together(site, cables));
@@ -216,7 +221,9 @@ final class MakeupMaster {
                 held.row().addArcs(held.constraint().dualValue(), worth);
             }
             for (Listed arc : arcs) {
-                consider(arc, s, arc.cost - worth[arc.arc[0]][arc.arc[1]], cheap);
+                if (carries(s, arc)) {
+                    consider(arc, s, arc.cost - worth[arc.arc[0]][arc.arc[1]], cheap);
+                }
             }
             for (Listed column : columns) {
                 Pricing.Found found = column.found;
@@ -279,7 +286,9 @@ final class MakeupMaster {
 
     private boolean carries(int sort, Listed listed) {
         Pricing.Found found = listed.found;
-        return found == null || kinds.get(sort).carries(items.sample[found.order()[0]]);
+        return found == null
+                ? kinds.get(sort).goes(listed.arc[0])
+                : kinds.get(sort).carries(items.sample[found.order()[0]]);
     }
 
     /** Rows that the point of a sort breaks. */

@@ -119,7 +119,7 @@ final class MakeupProof {
         Left left = new Left(one.master().bindingCuts(), one.master().nearly(NEAR * one.bound));
         MakeupSplit split = one.split();
         if (split != null) {
-            one.makeups.apart(split.sort(), split.kind(), split.upTo()).stream()
+            one.makeups.apart(split).stream()
                     .filter(part -> part.makeups().holds(need))
                     .forEach(part -> open.add(part(one, part, one.chosen, left)));
             return;

@@ -129,6 +129,11 @@ final class MakeupRows {
         return site.sort[string] == Drives.PIXELS && kinds[site.kind[string]];
     }
 
+    /** Whether these cables may go on from a controller or a spot. */
+    boolean goes(int from) {
+        return makeup.lone() != Makeup.Lone.EACH || from < site.controllers.length;
+    }
+
     /** Whether a string may hang on these cables. */
     boolean carries(int string) {
         int most = makeup.most()[site.kind[string]];

@@ -5,10 +5,16 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import streamwright.yard.Drives;
 
-/** How to tell make-ups apart: cables of a sort with no more than so many streams of a kind from those with more. */
-record MakeupSplit(int sort, int kind, int upTo) {
+/**
+ * How to tell the cables of a sort apart: those with no more than so many streams of a kind from those with more, or those
+ * without a board that is alone there from those with one.
+ */
+record MakeupSplit(int sort, Makeup few, Makeup many) {
     /** How much the part that changes more counts beside the one that changes less. */
     private static final double MORE = 0.1;
+
+    /** So many boards without address are told apart first: each takes a whole cable, and a part of it only its part. */
+    private static final double LONE = 0.05;
 
     /**
      * The split whose parts both break the solution most; null where all is told apart.
@@ -16,14 +22,14 @@ record MakeupSplit(int sort, int kind, int upTo) {
      * @param points what the solution has of each sort; empty before there is one
      */
     static @Nullable MakeupSplit of(Site site, Items items, Makeups makeups, List<Point> points) {
-        MakeupSplit best = null;
-        double most = -1;
+        MakeupSplit best = lone(site, makeups, points);
+        double most = best == null ? -1 : Double.POSITIVE_INFINITY;
         for (int s = 0; s < makeups.sorts().size(); s++) {
             Makeup makeup = makeups.sorts().get(s);
             for (int k = 0; k < site.kinds.length && !makeup.isKnown(makeups.streams()); k++) {
                 for (int upTo = makeup.least()[k]; upTo < makeup.most()[k]; upTo++) {
-                    MakeupSplit split = new MakeupSplit(s, k, upTo);
-                    double score = points.isEmpty() ? 0 : split.score(site, items, makeups, points.get(s));
+                    MakeupSplit split = byStreams(s, makeup, k, upTo, makeups.streams());
+                    double score = points.isEmpty() ? 0 : split.score(site, items, makeups, points.get(s), k);
                     if (score > most) {
                         most = score;
                         best = split;
@@ -34,18 +40,40 @@ record MakeupSplit(int sort, int kind, int upTo) {
         return best;
     }
 
-    private double score(Site site, Items items, Makeups makeups, Point point) {
-        Makeup makeup = makeups.sorts().get(sort);
+    /** Cables with no more than so many streams of a kind, and those with more, of so many in all. */
+    static MakeupSplit byStreams(int sort, Makeup makeup, int kind, int upTo, int streams) {
+        return new MakeupSplit(sort, makeup.upTo(kind, upTo), makeup.above(kind, upTo, streams));
+    }
+
+    /** Cables with a board that is alone there, and those without. */
+    static MakeupSplit byLone(int sort, Makeup makeup) {
+        return new MakeupSplit(sort, makeup.with(Makeup.Lone.EACH), makeup.with(Makeup.Lone.NONE));
+    }
+
+    private static @Nullable MakeupSplit lone(Site site, Makeups makeups, List<Point> points) {
+        MakeupSplit best = null;
+        double most = LONE;
+        for (int s = 0; s < points.size(); s++) {
+            Makeup makeup = makeups.sorts().get(s);
+            double boards = points.get(s).lone(site);
+            if (makeup.lone() == Makeup.Lone.SOME && boards > most) {
+                most = boards;
+                best = byLone(s, makeup);
+            }
+        }
+        return best;
+    }
+
+    private double score(Site site, Items items, Makeups makeups, Point point, int kind) {
         Broken broken = new Broken(site, items, point, makeups.cables().get(sort), makeups.streams());
         boolean[] others = broken.all();
         others[kind] = false;
-        double few = broken.by(broken.alone(kind), makeup.upTo(kind, upTo));
-        Makeup above = makeup.above(kind, upTo, makeups.streams());
-        double many = broken.by(others, above);
+        double less = broken.by(broken.alone(kind), few);
+        double more = broken.by(others, many);
         for (int k = 0; k < others.length; k++) {
-            many = Math.max(many, others[k] ? broken.by(broken.alone(k), above) : 0);
+            more = Math.max(more, others[k] ? broken.by(broken.alone(k), many) : 0);
         }
-        return Math.min(few, many) + MORE * Math.max(few, many);
+        return Math.min(less, more) + MORE * Math.max(less, more);
     }
 
     /**

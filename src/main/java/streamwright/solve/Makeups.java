@@ -16,32 +16,31 @@ record Makeups(List<Makeup> sorts, List<Integer> cables, int streams) {
     }
 
     /**
-     * All that this may be, told apart by how many cables of a sort have no more than so many streams of a kind.
+     * All that this may be, told apart by how many cables of a sort are of the one make-up and how many of the other.
      *
      * @return each with what its sorts were here
      */
-    List<Part> apart(int sort, int kind, int upTo) {
+    List<Part> apart(MakeupSplit split) {
         List<Part> parts = new ArrayList<>();
-        int cables = this.cables.get(sort);
+        int cables = this.cables.get(split.sort());
         for (int few = 0; few <= cables; few++) {
             List<Makeup> sorts = new ArrayList<>();
             List<Integer> counts = new ArrayList<>();
             List<Integer> from = new ArrayList<>();
             for (int s = 0; s < this.sorts.size(); s++) {
-                Makeup makeup = this.sorts.get(s);
-                if (s != sort) {
-                    sorts.add(makeup);
+                if (s != split.sort()) {
+                    sorts.add(this.sorts.get(s));
                     counts.add(this.cables.get(s));
                     from.add(s);
                     continue;
                 }
                 if (few > 0) {
-                    sorts.add(makeup.upTo(kind, upTo));
+                    sorts.add(split.few());
                     counts.add(few);
                     from.add(s);
                 }
                 if (few < cables) {
-                    sorts.add(makeup.above(kind, upTo, streams));
+                    sorts.add(split.many());
                     counts.add(cables - few);
                     from.add(s);
                 }

@@ -111,6 +111,17 @@ record Point(double[][] arc, double[] used, double[][] board, double[][] served,
         return Arrays.stream(board).flatMapToDouble(Arrays::stream).sum();
     }
 
+    /** Boards without address. */
+    double lone(Site site) {
+        double sum = 0;
+        for (double[] here : board) {
+            for (int m = 0; m < here.length; m++) {
+                sum += site.sockets.addressed[m] ? 0 : here[m];
+            }
+        }
+        return sum;
+    }
+
     /** Cables that leave the first so many nodes, which are the controllers. */
     double cables(int controllers) {
         return Arrays.stream(arc, 0, controllers)

@@ -21,6 +21,9 @@ final class Standing {
     /** Of each sort of cables, spot and offer. */
     final MPVariable[][][] board;
 
+    /** Of each sort and offer, whether none are on such cables. */
+    private final boolean[][] out;
+
     /** @param sorts of cables that are told apart */
     Standing(Site site, Items items, MasterLimits limits, Programme programme, Master.Kind kind, int sorts) {
         this.limits = limits;
@@ -36,6 +39,7 @@ final class Standing {
         }
         used = new MPVariable[site.spots.length];
         board = new MPVariable[sorts][used.length][paid.length];
+        out = new boolean[sorts][paid.length];
         for (int p = 0; p < used.length; p++) {
             used[p] = programme.counted(1, site.spots[p].price());
             for (MPVariable[][] ofSort : board) {
@@ -80,12 +84,17 @@ final class Standing {
         for (int p = 0; p < used.length; p++) {
             boolean empty = chosen.empty().get(p);
             used[p].setBounds(chosen.used().get(p) ? 1 : 0, empty ? 0 : 1);
-            for (MPVariable[][] ofSort : board) {
+            for (int s = 0; s < board.length; s++) {
                 for (int m = 0; m < paid.length; m++) {
-                    ofSort[p][m].setUb(empty ? 0 : limits.boardsMost(p, m));
+                    board[s][p][m].setUb(empty || out[s][m] ? 0 : limits.boardsMost(p, m));
                 }
             }
         }
+    }
+
+    /** Leaves only solutions without such boards on a sort of cables, once it is chosen which spots are used. */
+    void without(int sort, int model) {
+        out[sort][model] = true;
     }
 
     static double[] values(MPVariable[] variables) {

@@ -37,30 +37,38 @@ class MakeupTest {
         WORKERS.shutdownNow();
     }
 
-    /** Streams of each kind on a cable, some of which may be empty. */
-    private static List<int[]> cables() {
-        List<int[]> all = new ArrayList<>();
+    /**
+     * A cable.
+     *
+     * @param streams of each kind, some of which may be empty
+     * @param lone whether a board without address is alone on it
+     */
+    private record Carried(int[] streams, boolean lone) {}
+
+    private static List<Carried> cables() {
+        List<Carried> all = new ArrayList<>();
         for (int a = 0; a <= STREAMS; a++) {
             for (int b = 0; a + b <= STREAMS; b++) {
                 for (int c = 0; a + b + c <= STREAMS; c++) {
-                    all.add(new int[] {a, b, c});
+                    all.add(new Carried(new int[] {a, b, c}, true));
+                    all.add(new Carried(new int[] {a, b, c}, false));
                 }
             }
         }
         return all;
     }
 
-    private static boolean may(Makeup makeup, int[] cable) {
+    private static boolean may(Makeup makeup, Carried cable) {
         for (int k = 0; k < KINDS; k++) {
-            if (cable[k] > makeup.most()[k] || cable[k] < makeup.least()[k]) {
+            if (cable.streams[k] > makeup.most()[k] || cable.streams[k] < makeup.least()[k]) {
                 return false;
             }
         }
-        return true;
+        return makeup.has(!cable.lone);
     }
 
     /** Whether cables can be shared out over the make-ups, as many to each as it says. */
-    private static boolean may(Makeups makeups, List<int[]> fleet, int next, int[] left) {
+    private static boolean may(Makeups makeups, List<Carried> fleet, int next, int[] left) {
         if (next == fleet.size()) {
             return true;
         }
@@ -77,7 +85,7 @@ class MakeupTest {
         return false;
     }
 
-    private static boolean may(Makeups makeups, List<int[]> fleet) {
+    private static boolean may(Makeups makeups, List<Carried> fleet) {
         int[] left = makeups.cables().stream().mapToInt(Integer::intValue).toArray();
         return may(makeups, fleet, 0, left);
     }
@@ -85,24 +93,30 @@ class MakeupTest {
     @Test
     void noCablesAreForgottenWhenTheyAreToldApart() {
         Random random = new Random(5);
-        List<int[]> all = cables();
+        List<Carried> all = cables();
         int moved = 0;
         for (int trial = 0; trial < 300; trial++) {
             int cables = 1 + random.nextInt(4);
             Makeups makeups = Makeups.any(KINDS, STREAMS, cables);
-            List<int[]> fleet = new ArrayList<>();
+            List<Carried> fleet = new ArrayList<>();
             for (int c = 0; c < cables; c++) {
                 fleet.add(all.get(random.nextInt(all.size())));
             }
             for (int step = 0; step < 4; step++) {
                 int sort = random.nextInt(makeups.sorts().size());
                 int kind = random.nextInt(KINDS);
-                int most = makeups.sorts().get(sort).most()[kind];
-                int least = makeups.sorts().get(sort).least()[kind];
-                if (most == least) {
+                Makeup makeup = makeups.sorts().get(sort);
+                int most = makeup.most()[kind];
+                int least = makeup.least()[kind];
+                boolean lone = makeup.lone() == Makeup.Lone.SOME && random.nextInt(3) == 0;
+                if (most == least && !lone) {
                     continue;
                 }
-                List<Makeups> parts = makeups.apart(sort, kind, least + random.nextInt(most - least)).stream()
+                int upTo = least + random.nextInt(Math.max(1, most - least));
+                MakeupSplit split = lone
+                        ? MakeupSplit.byLone(sort, makeup)
+                        : MakeupSplit.byStreams(sort, makeup, kind, upTo, STREAMS);
+                List<Makeups> parts = makeups.apart(split).stream()
                         .map(Makeups.Part::makeups)
                         .filter(part -> may(part, fleet))
                         .toList();
@@ -115,10 +129,10 @@ class MakeupTest {
         assertThat(moved).isGreaterThan(300);
     }
 
-    private static int[] sums(List<int[]> fleet) {
+    private static int[] sums(List<Carried> fleet) {
         int[] sums = new int[KINDS];
-        for (int[] cable : fleet) {
-            Arrays.setAll(sums, k -> sums[k] + cable[k]);
+        for (Carried cable : fleet) {
+            Arrays.setAll(sums, k -> sums[k] + cable.streams[k]);
         }
         return sums;
     }
@@ -132,6 +146,19 @@ class MakeupTest {
         assertThat(some.most(new boolean[] {true, true, false}, STREAMS)).isEqualTo(4);
         assertThat(some.isKnown(STREAMS)).isFalse();
         assertThat(some.upTo(0, 2).upTo(2, 1).isKnown(STREAMS)).isTrue();
+    }
+
+    @Test
+    void aBoardWithoutAddressIsOnACableOfItsOwnOrNot() {
+        Makeup some = Makeup.any(KINDS, STREAMS);
+        assertThat(some.has(true) && some.has(false)).isTrue();
+        MakeupSplit split = MakeupSplit.byLone(0, some);
+        assertThat(split.few().has(true)).isFalse();
+        assertThat(split.few().has(false)).isTrue();
+        assertThat(split.many().has(true)).isTrue();
+        assertThat(split.many().has(false)).isFalse();
+        assertThat(split.few().upTo(0, 1).has(true)).isFalse();
+        assertThat(split.many().above(0, 1, STREAMS).has(false)).isFalse();
     }
 
     /** Every plan of tiny yards of two kinds against the bound, driven as far as it goes. */
