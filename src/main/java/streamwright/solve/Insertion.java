@@ -14,6 +14,9 @@ final class Insertion {
     /** With more boards than this, new ones join cables only beside boards that are near. */
     static final int FEW_BOARDS = 40;
 
+    /** One in so many places is passed over (blinks, Christiaens and Vanden Berghe 2020). */
+    private static final int BLINK = 20;
+
     private static final Chain NOTHING = new Chain(new int[0], 0, 0, 0, 0, 0, new long[0]);
 
     private final Draft draft;
@@ -45,6 +48,12 @@ final class Insertion {
     /** Of each model: whether no new board of it is hung for now. */
     private final boolean[] shunned;
 
+    /** By which places are passed over; null where none are. */
+    private @Nullable SplittableRandom blinks;
+
+    /** Where no new board is hung for now; -1 for nowhere. */
+    private int closed = -1;
+
     /** Only boards for which this holds take strings; new boards always may. */
     java.util.function.Predicate<Hung> open = h -> true;
 
@@ -56,10 +65,15 @@ final class Insertion {
 
     /**
      * Where several models could carry the same, hangs new boards of one of them alone every other time: the cheapest
-     * board for one string is seldom the cheapest for its neighbours too.
+     * board for one string is seldom the cheapest for its neighbours too. Where streams differ, some places are passed over as
+     * well.
+     *
+     * @param spot at which no new board is hung; -1 for none
      */
-    void choose(SplittableRandom random) {
+    void choose(SplittableRandom random, int spot) {
         Arrays.fill(shunned, false);
+        blinks = site.streamsDiffer ? random : null;
+        closed = spot;
         if (shunned.length == site.groups || random.nextBoolean()) {
             return;
         }
@@ -77,9 +91,15 @@ final class Insertion {
         }
     }
 
-    /** Lets new boards of every model be hung again. */
+    /** Lets every place be looked at again. */
     void chooseAny() {
+        blinks = null;
+        closed = -1;
         Arrays.fill(shunned, false);
+    }
+
+    private boolean blinks() {
+        return blinks != null && blinks.nextInt(BLINK) == 0;
     }
 
     /** Looks for the cheapest place of a string that is not placed. */
@@ -125,7 +145,7 @@ final class Insertion {
     private void behind(int string) {
         for (Site.Wire wire : site.before[string]) {
             Hung onto = draft.at[wire.to()];
-            if (onto == null || !open.test(onto)) {
+            if (onto == null || !open.test(onto) || blinks()) {
                 continue;
             }
             Chain now = onto.ports[draft.portOf[wire.to()]];
@@ -145,7 +165,7 @@ final class Insertion {
     private void ahead(int string) {
         for (Site.Wire wire : site.after[string]) {
             Hung onto = draft.at[wire.to()];
-            if (onto == null || !open.test(onto)) {
+            if (onto == null || !open.test(onto) || blinks()) {
                 continue;
             }
             Chain now = onto.ports[draft.portOf[wire.to()]];
@@ -183,7 +203,7 @@ final class Insertion {
                 return;
             }
             for (Hung onto : draft.boardsAt.get(lead.to())) {
-                if (onto.used < onto.ports.length && open.test(onto)) {
+                if (onto.used < onto.ports.length && open.test(onto) && !blinks()) {
                     onPort(string, onto);
                 }
             }
@@ -283,7 +303,7 @@ final class Insertion {
                 if (least >= weighed) {
                     break;
                 }
-                if (draft.mayHang(s, m)) {
+                if (s != closed && draft.mayHang(s, m) && !blinks()) {
                     onNewBoard(string, m, s, price + draft.spotPrice(s));
                 }
             }

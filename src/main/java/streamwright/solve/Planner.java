@@ -42,6 +42,9 @@ public final class Planner {
     /** Where streams differ, a search is annealing for this share of its time, then shakes. */
     private static final double ANNEALED = 0.6;
 
+    /** So many times from a new start, since each ends somewhere else. */
+    private static final int STARTS = 2;
+
     /** All but one in so many rounds are short ones after a shake there. */
     private static final int ROUNDS = 4;
 
@@ -226,10 +229,19 @@ public final class Planner {
             long from = System.nanoTime();
             DoubleSupplier done = () -> (System.nanoTime() - from) / 1e9 / seconds;
             search.repack(() -> effort.stopped() || done.getAsDouble() >= 1);
-            search.anneal(step -> done.getAsDouble() / (puzzle ? ANNEALED : 1), HOT, COLD, effort::stopped);
             if (puzzle) {
-                offer(drafts.get(w));
+                for (int start = 0; start < STARTS && !effort.stopped(); start++) {
+                    if (start > 0) {
+                        restart(w);
+                    }
+                    double before = ANNEALED * start / STARTS;
+                    double each = ANNEALED / STARTS;
+                    search.anneal(step -> (done.getAsDouble() - before) / each, HOT, COLD, effort::stopped);
+                    offer(drafts.get(w));
+                }
                 searchOn(w, 1, () -> done.getAsDouble() >= 1);
+            } else {
+                search.anneal(step -> done.getAsDouble(), HOT, COLD, effort::stopped);
             }
         }
         return drafts.get(w);

@@ -1,6 +1,7 @@
 package streamwright.solve;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.SplittableRandom;
 import streamwright.solve.Draft.Cable;
 import streamwright.solve.Draft.Hung;
@@ -19,6 +20,9 @@ final class Ruin {
     private final Nearby nearby;
     private final SplittableRandom random;
     private final int[] loose;
+
+    /** Spots of boards that were taken down whole. */
+    private final BitSet emptied = new BitSet();
 
     private int count;
 
@@ -42,7 +46,7 @@ final class Ruin {
 
     /** Takes some neighbouring strings off, or boards. */
     void some() {
-        count = 0;
+        clear();
         // what a stream carries limits all of its cable then, and neighbours alone change too little
         int wide = site.streamsDiffer ? random.nextInt(WIDE) : WIDE;
         if (wide == 0) {
@@ -57,7 +61,7 @@ final class Ruin {
 
     /** Takes neighbouring cables down, no more than so many. */
     void cables(int most) {
-        count = 0;
+        clear();
         int left = most;
         for (int near : nearby.of(random.nextInt(draft.at.length))) {
             if (left > 0 && draft.at[near] != null && random.nextInt(SKIPPED) != 0) {
@@ -70,8 +74,23 @@ final class Ruin {
 
     /** Takes nothing off. */
     void none() {
-        count = 0;
+        clear();
         gather();
+    }
+
+    private void clear() {
+        count = 0;
+        emptied.clear();
+    }
+
+    /** The spot of some board that was taken down whole; -1 where none was. */
+    int emptied() {
+        return emptied.isEmpty()
+                ? -1
+                : emptied.stream()
+                        .skip(random.nextInt(emptied.cardinality()))
+                        .findFirst()
+                        .orElse(-1);
     }
 
     /** What is off, in the order in which it came off. */
@@ -109,6 +128,7 @@ final class Ruin {
     }
 
     private void empty(Hung board) {
+        emptied.set(board.spot);
         for (Chain chain : board.ports) {
             if (chain != null) {
                 off(chain);

@@ -20,6 +20,9 @@ final class Search {
 
     private static final long RANKS = 1_000_000;
 
+    /** Where streams differ, one time in so many a board that was taken down comes back elsewhere or not at all. */
+    private static final int CLOSED = 3;
+
     private final Draft draft;
     private final Site site;
     private final Insertion insertion;
@@ -129,7 +132,7 @@ final class Search {
         int[] loose = ruin.loose();
         sort(loose);
         insertion.boardFactor = boardFactor;
-        insertion.choose(random);
+        insertion.choose(random, site.streamsDiffer && random.nextInt(CLOSED) == 0 ? ruin.emptied() : -1);
         for (int string : loose) {
             boolean found = insertion.find(string);
             if (!found) {
