@@ -15,6 +15,9 @@ final class MakeupCase {
     private static final int CUTS_AT_ONCE = 60;
     private static final double BROKEN = 0.01;
 
+    /** Where fewer rows than these are broken, those that count boards whole come as well. */
+    private static final int FEW = 25;
+
     /** Rounds of cuts that together must gain a share of the value. */
     private static final int PATIENCE = 3;
 
@@ -157,7 +160,8 @@ final class MakeupCase {
                 .limit(CUTS_AT_ONCE)
                 .map(Broken::cut)
                 .forEach(all::add);
-        for (int s = 0; all.isEmpty() && s < points.size(); s++) {
+        boolean few = all.size() < FEW;
+        for (int s = 0; few && s < points.size(); s++) {
             all.addAll(master().rounded(s, points.get(s)));
         }
         return all;
