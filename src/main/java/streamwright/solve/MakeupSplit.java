@@ -17,13 +17,19 @@ record MakeupSplit(int sort, Makeup few, Makeup many) {
     private static final double LONE = 0.05;
 
     /**
-     * The split whose parts both break the solution most; null where all is told apart.
+     * By boards without address where there is enough of them, else by streams; null where all is told apart.
      *
      * @param points what the solution has of each sort; empty before there is one
      */
     static @Nullable MakeupSplit of(Site site, Items items, Makeups makeups, List<Point> points) {
-        MakeupSplit best = lone(site, makeups, points);
-        double most = best == null ? -1 : Double.POSITIVE_INFINITY;
+        MakeupSplit lone = lone(site, makeups, points);
+        return lone != null ? lone : streams(site, items, makeups, points);
+    }
+
+    /** The split by streams whose parts both break the solution most. */
+    private static @Nullable MakeupSplit streams(Site site, Items items, Makeups makeups, List<Point> points) {
+        MakeupSplit best = null;
+        double most = -1;
         for (int s = 0; s < makeups.sorts().size(); s++) {
             Makeup makeup = makeups.sorts().get(s);
             for (int k = 0; k < site.kinds.length && !makeup.isKnown(makeups.streams()); k++) {

@@ -4,17 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import streamwright.physics.GroundPaths;
-import streamwright.yard.Yard;
 
 /** What a search passes over for a while: a closed spot, and some places where streams differ. */
 class InsertionTest {
     private static final int SEEDS = 300;
-
-    private static Site site(long seed) {
-        Yard yard = MixedYards.of(seed);
-        return new Site(yard, GroundPaths.of(yard));
-    }
 
     /** All strings in turn, each at the cheapest place that is looked at. */
     private static Draft filled(Site site, long seed, int closed) {
@@ -42,7 +35,7 @@ class InsertionTest {
     void noBoardIsHungAtAClosedSpot() {
         int closed = 0;
         for (long seed = 0; seed < SEEDS; seed++) {
-            Site site = site(seed);
+            Site site = MixedYards.site(seed);
             int spot = someSpot(filled(site, seed, -1));
             if (spot >= 0) {
                 closed++;
@@ -58,7 +51,7 @@ class InsertionTest {
     void whatWasPassedOverIsFoundWhenAllIsLookedAt() {
         int passed = 0;
         for (long seed = 0; seed < SEEDS; seed++) {
-            Site site = site(seed);
+            Site site = MixedYards.site(seed);
             Insertion insertion = new Insertion(new Draft(site));
             for (int i = 0; i < site.strings.length; i++) {
                 boolean any = insertion.find(i);

@@ -7,19 +7,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
-import streamwright.physics.GroundPaths;
 import streamwright.yard.Drives;
-import streamwright.yard.Yard;
 
 /** How make-ups are told apart: cables of whole plans fit the part they belong to. */
 class MakeupSplitTest {
     private static final double ROUNDING = 1e-9;
     private static final int SEEDS = 1_500;
-
-    private static Site site(long seed) {
-        Yard yard = MixedYards.of(seed);
-        return new Site(yard, GroundPaths.of(yard));
-    }
 
     private static Snapshot alone(Snapshot plan, Snapshot.SavedCable cable) {
         return new Snapshot(plan.cost(), List.of(cable));
@@ -50,7 +43,7 @@ class MakeupSplitTest {
         int kept = 0;
         int broken = 0;
         for (long seed = 0; seed < SEEDS; seed++) {
-            Site site = site(seed);
+            Site site = MixedYards.site(seed);
             Draft draft = new Draft(site);
             if (site.kinds.length < 2 || !new FirstFit(draft).run()) {
                 continue;
@@ -82,7 +75,7 @@ class MakeupSplitTest {
     @Test
     void whatIsKnownIsNotToldApart() {
         Site site = LongStream.range(0, SEEDS)
-                .mapToObj(MakeupSplitTest::site)
+                .mapToObj(MixedYards::site)
                 .filter(each -> each.kinds.length > 1)
                 .findFirst()
                 .orElseThrow();

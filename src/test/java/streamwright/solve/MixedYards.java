@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
+import streamwright.physics.GroundPaths;
 import streamwright.yard.Address;
 import streamwright.yard.BoardCount;
 import streamwright.yard.BoardModel;
@@ -43,6 +44,11 @@ final class MixedYards {
         random = new Random(seed * 0x9E3779B97F4A7C15L);
         keep = seed % 2 != 0;
         nextChannel = 1 + random.nextInt(3) * random.nextInt(5);
+    }
+
+    static Site site(long seed) {
+        Yard yard = of(seed);
+        return new Site(yard, GroundPaths.of(yard));
     }
 
     static Yard of(long seed) {

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import streamwright.physics.GroundPaths;
-import streamwright.yard.Yard;
 
 /** What is taken off a plan: all of it comes back as loose, and the spots of boards that went are remembered. */
 class RuinTest {
@@ -15,8 +13,7 @@ class RuinTest {
     void boardsThatWereTakenDownAreGone() {
         int went = 0;
         for (long seed = 0; seed < SEEDS; seed++) {
-            Yard yard = MixedYards.of(seed);
-            Site site = new Site(yard, GroundPaths.of(yard));
+            Site site = MixedYards.site(seed);
             Draft draft = new Draft(site);
             if (!new FirstFit(draft).run()) {
                 continue;

@@ -7,18 +7,11 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import streamwright.physics.GroundPaths;
 import streamwright.yard.Drives;
-import streamwright.yard.Yard;
 
 /** Windows of kept channels: what one stream can carry is in one of them, and nothing else is. */
 class WindowsTest {
     private static final int YARDS = 400;
-
-    private static Site site(long seed) {
-        Yard yard = MixedYards.of(seed);
-        return new Site(yard, GroundPaths.of(yard));
-    }
 
     /** By the rule of the trade that a stream's channels follow one another (common practice, no source). */
     private static boolean together(Site site, List<Integer> strings) {
@@ -40,7 +33,7 @@ class WindowsTest {
         int in = 0;
         int out = 0;
         for (long seed = 1; seed < YARDS; seed += 2) {
-            Site site = site(seed);
+            Site site = MixedYards.site(seed);
             Items items = new Items(site);
             Windows windows = new Windows(site, items);
             int[] pixels = IntStream.range(0, items.size)
@@ -67,7 +60,7 @@ class WindowsTest {
     void noWindowHoldsNoMoreThanAnother() {
         int several = 0;
         for (long seed = 1; seed < YARDS; seed += 2) {
-            Site site = site(seed);
+            Site site = MixedYards.site(seed);
             List<Windows.Window> all = new Windows(site, new Items(site)).all;
             for (int one = 0; one < all.size(); one++) {
                 for (int other = 0; other < all.size(); other++) {
@@ -84,7 +77,7 @@ class WindowsTest {
 
     @Test
     void channelsNumberedAnewHaveNone() {
-        Site site = site(2);
+        Site site = MixedYards.site(2);
         assertThat(site.kept.on).isFalse();
         assertThat(new Windows(site, new Items(site)).all).isEmpty();
     }
@@ -93,7 +86,7 @@ class WindowsTest {
     @Test
     void socketsThatHearSomeStreams() {
         for (long seed = 0; seed < 40; seed++) {
-            Site site = site(seed);
+            Site site = MixedYards.site(seed);
             for (int m = 0; m < site.offers.length; m++) {
                 int[] heard = site.sockets.heard[m];
                 for (int streams = 0; streams <= 4; streams++) {
