@@ -13,8 +13,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Bounds yards of several kinds: plans are told apart by their number of cables, then by what these carry ({@link MakeupProof}). */
 final class Fleets {
-    /** The share of the value that rounds of cuts must gain: what cables carry gains more. */
-    static final double GAIN = 1e-3;
+    /** What rounds of cuts must gain over all plans: what cables carry gains more. */
+    static final Relaxation.Gain GAIN = new Relaxation.Gain(3, 3e-3);
+
+    /** That over plans with so many cables. */
+    private static final Relaxation.Gain GAIN_EACH = new Relaxation.Gain(3, 1e-2);
 
     /** What plans may cost above a bound and still be looked at, as a share of the cost: half of it where that is too much. */
     private static final double LISTED = 0.06;
@@ -95,10 +98,26 @@ final class Fleets {
      *
      * @param any all plans
      * @param bound on them
+     * @param wide told when all workers will be needed from now on
      */
-    void run(Counts any, double bound, ExecutorService workers) throws InterruptedException, ExecutionException {
+    void run(Counts any, double bound, ExecutorService workers, Runnable wide)
+            throws InterruptedException, ExecutionException {
         need = streamsAtLeast();
         fleets.add(new Fleet(any, bound));
+        raise(workers, wide);
+        List<Fleet> ended = List.copyOf(fleets);
+        fleets.clear();
+        for (Fleet fleet : ended) {
+            if (fleet.proof != null) {
+                fleet.proof.end();
+                fleet.bound = Math.max(fleet.bound, fleet.proof.bound());
+            }
+            fleets.add(fleet);
+        }
+        raised.accept(Math.min(fleets.element().bound, cost.getAsDouble()));
+    }
+
+    private void raise(ExecutorService workers, Runnable wide) throws InterruptedException, ExecutionException {
         for (int cases = casesLeft(); cases > 0 && !effort.stopped(); cases = casesLeft()) {
             Fleet least = fleets.remove();
             if (least.stuck || closes(least.bound)) {
@@ -108,6 +127,7 @@ final class Fleets {
             if (least.counts.leastCables() < least.counts.mostCables()) {
                 least.counts.byCables().forEach(part -> fleets.add(new Fleet(part, tightened(part, least.bound))));
             } else {
+                wide.run();
                 raise(least, cases, workers);
                 fleets.add(least);
             }
@@ -117,7 +137,7 @@ final class Fleets {
 
     private double tightened(Counts counts, double bound) {
         relaxation.hold(counts);
-        return Math.max(bound, relaxation.tighten(GAIN, this::closes));
+        return Math.max(bound, relaxation.tighten(GAIN_EACH, this::closes));
     }
 
     private boolean closes(double bound) {

@@ -18,10 +18,7 @@ final class MakeupCase {
     /** Where fewer rows than these are broken, those that count boards whole come as well. */
     private static final int FEW = 25;
 
-    /** Rounds of cuts that together must gain a share of the value. */
-    private static final int PATIENCE = 3;
-
-    private static final double GAIN = 1e-3;
+    private static final Relaxation.Gain GAIN = new Relaxation.Gain(3, 1e-3);
 
     final Makeups makeups;
     final Chosen chosen;
@@ -109,12 +106,10 @@ final class MakeupCase {
             }
             bound = Math.max(bound, Math.min(of.below, value - 1e-9 * Math.abs(value)));
             values.add(value);
-            int before = values.size() - 1 - PATIENCE;
             if (bound >= target) {
                 return;
             }
-            boolean stalled = before >= 0 && value - values.get(before) < GAIN * value;
-            List<MakeupMaster.Of> broken = stalled ? List.of() : broken();
+            List<MakeupMaster.Of> broken = GAIN.stalled(values) ? List.of() : broken();
             if (broken.isEmpty()) {
                 break;
             }

@@ -75,7 +75,8 @@ final class MakeupProof {
 
     /** No plan costs less. */
     double bound() {
-        return Math.min(stuck, open.isEmpty() ? Double.POSITIVE_INFINITY : open.element().bound);
+        return Math.min(
+                Math.min(stuck, solving.least()), open.isEmpty() ? Double.POSITIVE_INFINITY : open.element().bound);
     }
 
     /** Whether what holds the bound back cannot be told apart further. */
@@ -84,28 +85,42 @@ final class MakeupProof {
     }
 
     /**
-     * Raises the bound to a target, or as far as it goes.
+     * Raises the bound to a target, or as far as it goes. Unless effort is counted some cases are still in work
+     * afterwards, until {@link #end}: no worker waits for another.
      *
      * @param listing up to the target at least
      * @param cases to solve at most
      */
     void raise(MakeupCase.Listing listing, double target, int cases) throws InterruptedException, ExecutionException {
         int most = cases > Integer.MAX_VALUE - begun ? Integer.MAX_VALUE : begun + cases;
-        while (Math.min(bound(), solving.least()) < target - SAME && !isStuck() && begun < most && !effort.stopped()) {
-            while (!open.isEmpty() && !solving.isFull() && open.element().bound < target - SAME) {
+        boolean counted = effort.level() > 0;
+        double step = target - bound();
+        // rather than wait for the last of those below the target, a worker looks at what comes next
+        double below = (counted ? target : listing.below()) - SAME;
+        open.addAll(solving.done());
+        while (bound() < target - SAME && !isStuck() && begun < most && !effort.stopped()) {
+            while (!open.isEmpty() && !solving.isFull() && open.element().bound < below) {
                 MakeupCase least = open.remove();
                 if (least.isTight()) {
                     apart(least);
                 } else {
                     begun++;
-                    solving.begin(least.bound, () -> tightened(least, listing, target));
+                    double enough = Math.min(listing.below(), Math.max(target, least.bound + step));
+                    solving.begin(least.bound, () -> tightened(least, listing, enough));
                 }
             }
             if (!solving.isEmpty()) {
                 // where the clock must not matter, all are waited for
-                open.addAll(effort.level() > 0 ? solving.all() : solving.some());
+                open.addAll(counted ? solving.all() : solving.some());
             }
         }
+        if (counted) {
+            end();
+        }
+    }
+
+    /** Waits for the cases in work. */
+    void end() throws InterruptedException, ExecutionException {
         open.addAll(solving.all());
     }
 

@@ -72,7 +72,10 @@ final class Programme {
         scaled = false;
     }
 
-    /** Solves once from nothing: faster where much is in before the first solution. */
+    /**
+     * Solves once from nothing: faster where much is in before the first solution. Without preprocessing, which would leave
+     * no basis to go on from.
+     */
     void afresh() {
         afresh = true;
     }
@@ -84,8 +87,9 @@ final class Programme {
      */
     double solve(double seconds) {
         // new columns leave the basis primal feasible, new rows and bounds leave it dual feasible
-        String on = "use_preprocessing:false use_scaling:" + scaled + " use_dual_simplex:" + !grown;
-        MPSolver.ResultStatus status = solve(afresh ? ANEW[0] : on, seconds);
+        boolean dual = afresh || !grown;
+        String on = "use_preprocessing:false use_scaling:" + scaled + " use_dual_simplex:" + dual;
+        MPSolver.ResultStatus status = solve(on, seconds);
         afresh = false;
         grown = false;
         for (int way = 0; way < ANEW.length && status == MPSolver.ResultStatus.ABNORMAL; way++) {

@@ -19,14 +19,14 @@ final class Proof {
     /** A bound this near to the cost is as good as it: what is left is rounding. */
     static final double SAME = 1e-5;
 
-    /** The share of the value that rounds of cuts must gain before cases are told apart. */
-    private static final double GAIN_FIRST = 2e-4;
+    /** What rounds of cuts must gain before cases are told apart. */
+    private static final Relaxation.Gain GAIN_FIRST = new Relaxation.Gain(10, 2e-4);
 
-    /** That share where cables are not yet kept within their length, but will be. */
-    private static final double GAIN_BEFORE = 2e-3;
+    /** That where cables are not yet kept within their length, but will be. */
+    private static final Relaxation.Gain GAIN_BEFORE = new Relaxation.Gain(10, 2e-3);
 
-    /** That share while they are. */
-    private static final double GAIN_LAST = 1e-4;
+    /** That while they are. */
+    private static final Relaxation.Gain GAIN_LAST = new Relaxation.Gain(10, 1e-4);
 
     /** Cases this near to the best plan, as a share of its cost, are closed in whole numbers. */
     private static final double RIPE = 0.02;
@@ -143,7 +143,7 @@ final class Proof {
     void run(Runnable wide) throws InterruptedException, ExecutionException {
         Counts any = new Counts(relaxation.cablesAtLeast(), site.jacks(), 1, site.strings.length);
         hold(any, Chosen.NONE);
-        double gain = fleets == null ? GAIN_FIRST : Fleets.GAIN;
+        Relaxation.Gain gain = fleets == null ? GAIN_FIRST : Fleets.GAIN;
         double all = tighten(lengths ? GAIN_BEFORE : gain);
         incumbent.raise(all);
         if (lengths) {
@@ -156,8 +156,7 @@ final class Proof {
             return;
         }
         if (fleets != null) {
-            wide.run();
-            fleets.run(any, all, workers);
+            fleets.run(any, all, workers, wide);
             if (closes(fleets.bound(any))) {
                 incumbent.raise(incumbent.cost());
                 return;
@@ -343,7 +342,7 @@ final class Proof {
         return value >= incumbent.cost() - SAME;
     }
 
-    private double tighten(double gain) {
+    private double tighten(Relaxation.Gain gain) {
         return relaxation.tighten(gain, this::closes);
     }
 

@@ -32,7 +32,7 @@ final class Regions {
     /** Bounds for each level of effort, where no clock ends it. */
     private static final int PASSES = 2;
 
-    private static final double GAIN_FIRST = 4e-3;
+    private static final Relaxation.Gain GAIN_FIRST = new Relaxation.Gain(10, 4e-3);
     private static final double GAIN_LAST = 5e-4;
 
     /** The bound lies under the best plan known by at least so much, or so one thinks while prices move. */
@@ -134,7 +134,7 @@ final class Regions {
         double best = Double.NEGATIVE_INFINITY;
         double[] bestPrice = price.clone();
         double step = 1;
-        double gain = GAIN_FIRST;
+        Relaxation.Gain gain = GAIN_FIRST;
         double seconds = effort.secondsLeft();
         int weary = 0;
         for (int pass = 0; weary < WEARY && goesOn(pass, seconds); pass++) {
@@ -149,7 +149,7 @@ final class Regions {
                 step *= STEP_AFTER_FALL;
                 price = bestPrice.clone();
             }
-            gain = Math.max(GAIN_LAST, gain / 2);
+            gain = gain.halved(GAIN_LAST);
             if (!move(step, best)) {
                 return;
             }
@@ -214,7 +214,8 @@ final class Regions {
     }
 
     /** One bound, with the prices as they are. */
-    private double solve(ExecutorService workers, double gain) throws InterruptedException, ExecutionException {
+    private double solve(ExecutorService workers, Relaxation.Gain gain)
+            throws InterruptedException, ExecutionException {
         List<Part> open = parts;
         // those that did not end in their time have what the others leave
         for (int attempt = 0; attempt < 2 && !open.isEmpty() && !effort.stopped(); attempt++) {
@@ -246,7 +247,7 @@ final class Regions {
     }
 
     /** Whether the part's value is known after it. */
-    private boolean solve(Part part, int waiting, double gain) {
+    private boolean solve(Part part, int waiting, Relaxation.Gain gain) {
         part.turn.begin(SHARE_EACH, waiting);
         Region region = Region.of(site, items, part.spots);
         part.whole = region.whole;

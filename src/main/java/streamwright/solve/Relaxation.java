@@ -16,9 +16,6 @@ final class Relaxation {
     private static final int PRICED_AT_ONCE = 400;
     private static final int ROUNDS_MOST = 1_000;
 
-    /** Rounds of cuts that together must gain a share of the value, or separation ends. */
-    private static final int PATIENCE = 10;
-
     /** So many cuts are too many, if half of them do not bind. */
     private static final int CUTS_MANY = 600;
 
@@ -77,6 +74,24 @@ final class Relaxation {
      */
     record Workings(
             Strands strands, int pricings, BooleanSupplier stopped, DoubleSupplier secondsLeft, boolean brief) {}
+
+    /** What separation must gain, or it ends: in so many rounds of cuts such a share of the value. */
+    record Gain(int rounds, double share) {
+        /** Whether the last values show less. */
+        boolean stalled(List<Double> values) {
+            int before = values.size() - 1 - rounds;
+            if (before < 0) {
+                return false;
+            }
+            double value = values.get(values.size() - 1);
+            return value - values.get(before) < share * value;
+        }
+
+        /** Half of that share, but no less than so much. */
+        Gain halved(double least) {
+            return new Gain(rounds, Math.max(least, share / 2));
+        }
+    }
 
     /** @param missing of each item: the price of leaving one of its strings out */
     Relaxation(Site site, Items items, Workings workings, double[] missing) {
@@ -187,11 +202,11 @@ final class Relaxation {
     /**
      * Prices and cuts until nothing more comes, or little.
      *
-     * @param gain share of the value that some rounds of cuts must gain
+     * @param gain of some rounds of cuts, at least
      * @param enough ends it as soon as the bound is
      * @return the value, a bound under the rows in force; negative infinity where nothing is known
      */
-    double tighten(double gain, DoublePredicate enough) {
+    double tighten(Gain gain, DoublePredicate enough) {
         root.purge();
         double bound = Double.NEGATIVE_INFINITY;
         List<Double> values = new ArrayList<>();
@@ -220,9 +235,7 @@ final class Relaxation {
             binding = root.bindingCuts();
             List<Row> broken = broken();
             values.add(value);
-            boolean stalled =
-                    values.size() > PATIENCE && value - values.get(values.size() - 1 - PATIENCE) < gain * value;
-            boolean last = broken.isEmpty() || stalled || enough.test(value);
+            boolean last = broken.isEmpty() || gain.stalled(values) || enough.test(value);
             boolean late = bound == Double.NEGATIVE_INFINITY && workings.secondsLeft.getAsDouble() < HALF * seconds;
             if (priced == Entering.Priced.UNKNOWN && (last || late || ++unsure == UNSURE_MOST)) {
                 unsure = 0;
