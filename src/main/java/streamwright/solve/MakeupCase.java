@@ -18,10 +18,20 @@ final class MakeupCase {
     /** Where fewer rows than these are broken, those that count boards whole come as well. */
     private static final int FEW = 25;
 
+    /** As a share of the bound. */
+    private static final double CLOSED = 0.02;
+
     private static final Relaxation.Gain GAIN = new Relaxation.Gain(3, 1e-3);
 
     final Makeups makeups;
     final Chosen chosen;
+
+    /** By which numbers it was told from other cases of the same make-ups. */
+    final List<MakeupMaster.Of> told;
+
+    /** By which number to tell it apart once make-ups are known. */
+    private @Nullable Tally tally;
+
     private final Site site;
     private final Items items;
 
@@ -41,7 +51,16 @@ final class MakeupCase {
     private List<Point> points = List.of();
     private double[] used = new double[0];
 
-    MakeupCase(Site site, Items items, Makeups makeups, Chosen chosen, double bound, Supplier<MakeupMaster> built) {
+    /** @param built the programme, but for what is chosen and told */
+    MakeupCase(
+            Site site,
+            Items items,
+            Makeups makeups,
+            Chosen chosen,
+            List<MakeupMaster.Of> told,
+            double bound,
+            Supplier<MakeupMaster> built) {
+        this.told = told;
         this.site = site;
         this.items = items;
         this.built = built;
@@ -66,6 +85,7 @@ final class MakeupCase {
         if (programme == null) {
             programme = built.get();
             programme.choose(chosen);
+            programme.addTold(told);
         }
         return programme;
     }
@@ -115,7 +135,38 @@ final class MakeupCase {
             }
             master.addCuts(broken);
         }
+        if (split() == null) {
+            tally = tally(secondsLeft, stopped);
+        }
         tight = true;
+    }
+
+    /** The number that raises both its parts most, as far as a look at each shows; null where all are whole. */
+    private @Nullable Tally tally(DoubleSupplier secondsLeft, BooleanSupplier stopped) {
+        Tally best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Tally each : Tally.undecided(site, points)) {
+            if (stopped.getAsBoolean()) {
+                break;
+            }
+            double few = gain(master().tried(each.few(), secondsLeft.getAsDouble()));
+            double many = gain(master().tried(each.many(), secondsLeft.getAsDouble()));
+            double score = MakeupSplit.score(few, many);
+            if (score > most) {
+                most = score;
+                best = each;
+            }
+        }
+        if (best != null) {
+            // the parts begin with what this solution has, without the last row tried
+            master().solve(secondsLeft.getAsDouble());
+        }
+        return best;
+    }
+
+    /** What a look shows beyond so much only says that one part is as good as closed. */
+    private double gain(double value) {
+        return Double.isNaN(value) ? 0 : Math.min(value - bound, CLOSED * bound);
     }
 
     private List<Point> read() {
@@ -166,6 +217,12 @@ final class MakeupCase {
     @Nullable
     MakeupSplit split() {
         return MakeupSplit.of(site, items, makeups, points);
+    }
+
+    /** The number by which to tell it apart where make-ups are known; null where there is none. */
+    @Nullable
+    Tally tally() {
+        return tally;
     }
 
     /** The spot at which to tell it apart where all else is told; -1 where there is none. */

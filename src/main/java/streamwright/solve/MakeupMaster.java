@@ -139,6 +139,20 @@ final class MakeupMaster {
         found.forEach(cut -> cuts.add(new Kept(cut, add(cut.sort, cut.row))));
     }
 
+    /** Rows of one sort that need not bind to stay. */
+    void addTold(List<Of> told) {
+        told.forEach(row -> add(row.sort, row.row));
+    }
+
+    /** What it is worth with one more row: infinite where there is no solution, and no bound, since what is out stays out. */
+    double tried(Of of, double seconds) {
+        MPConstraint constraint = add(of.sort, of.row);
+        double value = solve(seconds);
+        constraint.setBounds(-INF, INF);
+        rows.get(of.sort).removeIf(held -> held.constraint() == constraint);
+        return value;
+    }
+
     /** Those of them that bind in the last solution. */
     List<Of> bindingCuts() {
         return cuts.stream()

@@ -6,6 +6,7 @@ import java.util.PriorityQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Bounds all plans with so many cables by telling apart which kinds of streams each cable carries: a relaxation in which
@@ -55,7 +56,7 @@ final class MakeupProof {
         need = beginning.need;
         int streams = IntStream.of(site.streams).max().orElse(1);
         Makeups any = Makeups.any(site.kinds.length, streams, beginning.cables);
-        open.add(new MakeupCase(site, items, any, Chosen.NONE, beginning.bound, () -> {
+        open.add(new MakeupCase(site, items, any, Chosen.NONE, List.of(), beginning.bound, () -> {
             MakeupMaster whole = master(any);
             whole.begin(beginning.entered);
             return whole;
@@ -129,14 +130,23 @@ final class MakeupProof {
         return one;
     }
 
-    /** Tells a case apart by what cables carry; where that is known, by a spot with boards or without. */
+    /** Tells a case apart by what cables carry; where that is known, by numbers that are not whole, and last by a spot with boards or without. */
     private void apart(MakeupCase one) {
         Left left = new Left(one.master().bindingCuts(), one.master().nearly(NEAR * one.bound));
         MakeupSplit split = one.split();
         if (split != null) {
             one.makeups.apart(split).stream()
                     .filter(part -> part.makeups().holds(need))
-                    .forEach(part -> open.add(part(one, part, one.chosen, left)));
+                    .forEach(part -> open.add(part(one, part, one.chosen, one.told, left)));
+            return;
+        }
+        List<Integer> same =
+                IntStream.range(0, one.makeups.sorts().size()).boxed().toList();
+        Makeups.Part all = new Makeups.Part(one.makeups, same);
+        Tally tally = one.tally();
+        if (tally != null) {
+            open.add(part(one, all, one.chosen, and(one.told, tally.few()), left));
+            open.add(part(one, all, one.chosen, and(one.told, tally.many()), left));
             return;
         }
         int spot = one.spot();
@@ -144,19 +154,20 @@ final class MakeupProof {
             stuck = Math.min(stuck, one.bound);
             return;
         }
-        List<Integer> same =
-                IntStream.range(0, one.makeups.sorts().size()).boxed().toList();
-        Makeups.Part all = new Makeups.Part(one.makeups, same);
-        open.add(part(one, all, one.chosen.withUsed(spot), left));
-        open.add(part(one, all, one.chosen.withEmpty(spot), left));
+        open.add(part(one, all, one.chosen.withUsed(spot), one.told, left));
+        open.add(part(one, all, one.chosen.withEmpty(spot), one.told, left));
+    }
+
+    private static List<MakeupMaster.Of> and(List<MakeupMaster.Of> told, MakeupMaster.Of more) {
+        return Stream.concat(told.stream(), Stream.of(more)).toList();
     }
 
     /** What a case leaves to its parts: cuts that bind, and what its solution has or nearly has. */
     private record Left(List<MakeupMaster.Of> cuts, List<MakeupMaster.Entered> near) {}
 
-    private MakeupCase part(MakeupCase one, Makeups.Part part, Chosen chosen, Left left) {
+    private MakeupCase part(MakeupCase one, Makeups.Part part, Chosen chosen, List<MakeupMaster.Of> told, Left left) {
         return new MakeupCase(
-                site, items, part.makeups(), chosen, one.bound, () -> master(part.makeups(), part.from(), left));
+                site, items, part.makeups(), chosen, told, one.bound, () -> master(part.makeups(), part.from(), left));
     }
 
     private MakeupMaster master(Makeups makeups, List<Integer> from, Left left) {

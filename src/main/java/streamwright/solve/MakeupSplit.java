@@ -79,7 +79,12 @@ record MakeupSplit(int sort, Makeup few, Makeup many) {
         for (int k = 0; k < others.length; k++) {
             more = Math.max(more, others[k] ? broken.by(broken.alone(k), many) : 0);
         }
-        return Math.min(less, more) + MORE * Math.max(less, more);
+        return score(less, more);
+    }
+
+    /** How good it is to tell two parts apart, of which so much can be expected. */
+    static double score(double few, double many) {
+        return Math.min(few, many) + MORE * Math.max(few, many);
     }
 
     /**
