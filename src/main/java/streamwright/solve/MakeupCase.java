@@ -21,7 +21,7 @@ final class MakeupCase {
     /** As a share of the bound. */
     private static final double CLOSED = 0.02;
 
-    private static final Relaxation.Gain GAIN = new Relaxation.Gain(3, 1e-3);
+    private static final Relaxation.Gain GAIN = new Relaxation.Gain(4, 5e-3);
 
     final Makeups makeups;
     final Chosen chosen;
