@@ -33,7 +33,6 @@ final class Lengths {
     /** Rows that are empty still. */
     private final Deque<MPConstraint> spare = new ArrayDeque<>();
 
-    /** Of each spot: the least length of a cable that comes there. */
     private final double[] nearest;
 
     /** @param drawn the row of each spot, {@link #drawn} */
@@ -42,8 +41,13 @@ final class Lengths {
         this.solver = solver;
         this.drawn = drawn;
         controllers = site.controllers.length;
-        nearest = IntStream.range(0, drawn.length)
-                .mapToDouble(p -> IntStream.range(0, controllers)
+        nearest = nearest(site);
+    }
+
+    /** Of each spot: the least length of a cable that comes there. */
+    static double[] nearest(Site site) {
+        return IntStream.range(0, site.spots.length)
+                .mapToDouble(p -> IntStream.range(0, site.controllers.length)
                         .mapToDouble(c -> site.hopFrom(c, p))
                         .min()
                         .orElse(0))

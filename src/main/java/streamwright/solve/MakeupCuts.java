@@ -15,6 +15,7 @@ final class MakeupCuts {
     private final List<Row> ports;
     private final WindowRows windows;
     private final Rounding rounding;
+    private final LengthCuts lengths;
 
     /** @param ports rows of ports, that come in where they are broken */
     MakeupCuts(Site site, Items items, Makeup makeup, List<Row> ports, WindowRows windows) {
@@ -24,6 +25,7 @@ final class MakeupCuts {
         this.ports = ports;
         this.windows = windows;
         rounding = new Rounding(site, items, false);
+        lengths = new LengthCuts(site);
     }
 
     /**
@@ -40,6 +42,9 @@ final class MakeupCuts {
         }
         unsuited(point, found);
         windows.broken(makeup, point, streams, found);
+        if (site.cableMost < Double.POSITIVE_INFINITY) {
+            found.addAll(lengths.broken(point));
+        }
         return found;
     }
 
