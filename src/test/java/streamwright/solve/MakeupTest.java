@@ -27,7 +27,7 @@ class MakeupTest {
     private static final double ROUNDING = 1e-6;
 
     /** Nanoseconds for a bound by the clock. */
-    private static final long CLOCK = 300_000_000L;
+    private static final long CLOCK = 100_000_000L;
 
     private static final ExecutorService WORKERS = Executors.newFixedThreadPool(2);
 
