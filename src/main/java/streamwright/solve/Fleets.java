@@ -104,7 +104,7 @@ final class Fleets {
             throws InterruptedException, ExecutionException {
         need = streamsAtLeast();
         fleets.add(new Fleet(any, bound));
-        raise(workers, wide);
+        raiseLeast(workers, wide);
         List<Fleet> ended = List.copyOf(fleets);
         fleets.clear();
         for (Fleet fleet : ended) {
@@ -117,7 +117,8 @@ final class Fleets {
         raised.accept(Math.min(fleets.element().bound, cost.getAsDouble()));
     }
 
-    private void raise(ExecutorService workers, Runnable wide) throws InterruptedException, ExecutionException {
+    /** Raises the least fleet, and then what is the least, as long as that helps. */
+    private void raiseLeast(ExecutorService workers, Runnable wide) throws InterruptedException, ExecutionException {
         for (int cases = casesLeft(); cases > 0 && !effort.stopped(); cases = casesLeft()) {
             Fleet least = fleets.remove();
             if (least.stuck || closes(least.bound)) {

@@ -18,7 +18,7 @@ final class MakeupCase {
     /** Where fewer rows than these are broken, those that count boards whole come as well. */
     private static final int FEW = 25;
 
-    /** As a share of the bound. */
+    /** A part that is so much above the bound, as a share of it, is as good as closed. */
     private static final double CLOSED = 0.02;
 
     private static final Relaxation.Gain GAIN = new Relaxation.Gain(4, 5e-3);
@@ -29,7 +29,9 @@ final class MakeupCase {
     /** By which numbers it was told from other cases of the same make-ups. */
     final List<MakeupMaster.Of> told;
 
-    /** By which number to tell it apart once make-ups are known. */
+    /** How to tell it apart by what cables carry, and by which number once that is known. */
+    private @Nullable MakeupSplit split;
+
     private @Nullable Tally tally;
 
     private final Site site;
@@ -135,7 +137,8 @@ final class MakeupCase {
             }
             master.addCuts(broken);
         }
-        if (split() == null) {
+        split = MakeupSplit.of(site, items, makeups, points);
+        if (split == null) {
             tally = tally(secondsLeft, stopped);
         }
         tight = true;
@@ -164,7 +167,7 @@ final class MakeupCase {
         return best;
     }
 
-    /** What a look shows beyond so much only says that one part is as good as closed. */
+    /** By how much a look raises a part, as far as it matters. */
     private double gain(double value) {
         return Double.isNaN(value) ? 0 : Math.min(value - bound, CLOSED * bound);
     }
@@ -213,10 +216,10 @@ final class MakeupCase {
         return all;
     }
 
-    /** How to tell it apart by what cables carry; null where that is known. */
+    /** How to tell it apart by what cables carry, once its bound is tight; null where that is known. */
     @Nullable
     MakeupSplit split() {
-        return MakeupSplit.of(site, items, makeups, points);
+        return split;
     }
 
     /** The number by which to tell it apart where make-ups are known; null where there is none. */

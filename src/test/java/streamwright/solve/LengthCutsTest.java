@@ -12,21 +12,6 @@ class LengthCutsTest {
     private static final double ROUNDING = 1e-9;
     private static final int SEEDS = 500;
 
-    private static double sum(Row row, Point point) {
-        double sum = 0;
-        for (int from = 0; from < point.arc().length; from++) {
-            for (int to = 0; to < point.board().length; to++) {
-                sum += row.arc(from, to) * point.arc()[from][to];
-            }
-        }
-        for (int p = 0; p < point.board().length; p++) {
-            for (int m = 0; m < point.board()[p].length; m++) {
-                sum += row.board(p, m) * point.board()[p][m];
-            }
-        }
-        return sum;
-    }
-
     /** The same with only so large a part of what leaves the controllers. */
     private static Point starved(Site site, Point plan, double part) {
         double[][] arc = new double[plan.arc().length][];
@@ -56,8 +41,8 @@ class LengthCutsTest {
             assertThat(cuts.broken(plan)).as("yard %d", seed).isEmpty();
             List<Row> found = cuts.broken(starved(site, plan, 0.2));
             for (Row row : found) {
-                assertThat(sum(row, plan)).as("yard %d", seed).isGreaterThan(-ROUNDING);
-                assertThat(sum(row, starved(site, plan, 0.2)))
+                assertThat(Weights.of(plan).sum(row)).as("yard %d", seed).isGreaterThan(-ROUNDING);
+                assertThat(Weights.of(starved(site, plan, 0.2)).sum(row))
                         .as("yard %d", seed)
                         .isNegative();
             }

@@ -45,6 +45,10 @@ record Weights(double[][] arcs, double[] used, double[][] boards, double[][] ser
         return sum;
     }
 
+    static Weights of(Point point) {
+        return new Weights(point.arc(), point.used(), point.board(), point.served(), point.led());
+    }
+
     /** A model stands in a site once for each group of strings that may share a board. */
     private static int model(Site site, Hanging board) {
         int group = site.group[board.links().get(0).strings().get(0)];
